@@ -1,0 +1,192 @@
+package design
+
+import "greysill/checker/quantity"
+
+// Source is a fixture, or anything else that would drain in.
+type Source struct {
+	ID   string            `json:"id"`
+	Kind string            `json:"kind"`
+	To   []Outlet          `json:"to"`
+	Flow quantity.Quantity `json:"flow"` // flow a day as stated by the designer
+
+	VolumePerUse  quantity.Quantity `json:"volume_per_use"`
+	UsesPerDay    float64           `json:"uses_per_day"`
+	DischargeRate quantity.Quantity `json:"discharge_rate"` // flow while it drains
+	FixtureUnits  float64           `json:"fixture_units"`
+	Level         quantity.Quantity `json:"level"`     // of its outlet
+	RoofArea      quantity.Quantity `json:"roof_area"` // area in plan, of a roof drain
+	SoiledNappies *bool             `json:"soiled_nappies"`
+	Note          string            `json:"note"`
+
+	Pointer string `json:"-"`
+}
+
+// Outlet is one way that water takes: to a part or a feature, all of it or a
+// share.
+type Outlet struct {
+	Target  string            `json:"target"`
+	Share   quantity.Quantity `json:"share"` // not given: an equal share of what is left
+	Pointer string            `json:"-"`
+}
+
+// Part is one part of the train. Which entries a part may have depends on its
+// kind; the schema says so.
+type Part struct {
+	ID   string `json:"id"`
+	Kind string `json:"kind"`
+	Shape
+	To         []Outlet `json:"to"`
+	OverflowTo []Outlet `json:"overflow_to"`
+	BypassTo   []Outlet `json:"bypass_to"` // of a diverter: where water goes in the bypass season
+	Permit     string   `json:"permit"`    // reference of a permit of its own
+	Note       string   `json:"note"`
+
+	// Of a diverter, a connection, or anything with a lid or a valve.
+	Accessible        *bool `json:"accessible"`
+	Labelled          *bool `json:"labelled"`
+	ShowsDirection    *bool `json:"shows_direction"`
+	DownstreamOfTraps *bool `json:"downstream_of_traps"`
+	BackwaterValve    *bool `json:"backwater_valve"`
+	AirGap            *bool `json:"air_gap"`
+
+	// Of a pipe.
+	Inverts    []quantity.Quantity `json:"inverts"` // levels: one for each end, or one for each point of the path
+	Diameter   quantity.Quantity   `json:"diameter"`
+	Material   string              `json:"material"`
+	Roughness  float64             `json:"roughness"` // Manning's n
+	Fittings   []Fitting           `json:"fittings"`
+	Cleanouts  []Point             `json:"cleanouts"`
+	Marked     *bool               `json:"marked"` // as carrying water not to drink
+	Insulation quantity.Quantity   `json:"insulation"`
+
+	// Of whatever holds or takes up water.
+	EdgeLevels   []quantity.Quantity `json:"edge_levels"` // ground level at each corner of the outline
+	Floor        []quantity.Quantity `json:"floor"`       // level: one, or one for each corner
+	Surface      []quantity.Quantity `json:"surface"`     // finished level of the media: one, or one for each corner
+	WaterLevel   quantity.Quantity   `json:"water_level"`
+	RimLevel     quantity.Quantity   `json:"rim_level"`
+	OutletLevel  quantity.Quantity   `json:"outlet_level"`
+	InletLevel   quantity.Quantity   `json:"inlet_level"`
+	Level        quantity.Quantity   `json:"level"` // of a connection's invert
+	SideSlope    quantity.Quantity   `json:"side_slope"`
+	Volume       quantity.Quantity   `json:"volume"`
+	Depth        quantity.Quantity   `json:"depth"`
+	Width        quantity.Quantity   `json:"width"`
+	Cover        quantity.Quantity   `json:"cover"` // over the place where greywater is let in
+	Covered      *bool               `json:"covered"`
+	Vented       *bool               `json:"vented"`
+	AboveGround  *bool               `json:"above_ground"`
+	SludgeDepth  quantity.Quantity   `json:"sludge_depth"`
+	OutletsCount int                 `json:"outlets"`
+	Mesh         quantity.Quantity   `json:"mesh"` // opening of a filter, length
+
+	// Of a planted gravel bed.
+	Media    []Layer           `json:"media"` // from the top down
+	Mulch    quantity.Quantity `json:"mulch"` // depth of mulch over the media
+	Liner    *Liner            `json:"liner"`
+	Plants   []Planting        `json:"plants"`
+	Inlet    *Header           `json:"inlet"`
+	Outlet   *LevelControl     `json:"outlet"`
+	Drawdown *Drawdown         `json:"drawdown"`
+
+	// Of a pond.
+	Stocked    []Stock           `json:"stocked"`
+	Edge       *Edge             `json:"edge"`
+	Barrier    *Barrier          `json:"barrier"`
+	Embankment *Embankment       `json:"embankment"`
+	PH         float64           `json:"ph"`
+	WarmWater  quantity.Quantity `json:"warm_water"` // temperature, warmest
+	Ammonia    quantity.Quantity `json:"ammonia"`    // density, total as nitrogen
+
+	// Of a spillway.
+	CrestLevel  quantity.Quantity `json:"crest_level"`
+	CrestLength quantity.Quantity `json:"crest_length"`
+	Lining      string            `json:"lining"`
+
+	// Of a storm inflow.
+	Catchment         quantity.Quantity `json:"catchment"` // area
+	RunoffCoefficient float64           `json:"runoff_coefficient"`
+	Concentration     quantity.Quantity `json:"time_of_concentration"` // duration
+
+	Pointer string `json:"-"` // where the part stands in the document
+}
+
+// Fitting is a bend or branch in a pipe.
+type Fitting struct {
+	Kind string `json:"kind"` // 22.5° bend, 45° bend, 90° bend, wye, tee
+	At   *Point `json:"at"`
+}
+
+// Layer is one layer of a bed's media.
+type Layer struct {
+	Material     string            `json:"material"`
+	Size         quantity.Quantity `json:"size"`      // length, of the stones
+	Thickness    quantity.Quantity `json:"thickness"` // length; not given: what is left down to the floor
+	Porosity     quantity.Quantity `json:"porosity"`  // share
+	Conductivity quantity.Quantity `json:"conductivity"`
+	Washed       *bool             `json:"washed"`
+}
+
+// Liner is what keeps a bed's or pond's water in.
+type Liner struct {
+	Material     string            `json:"material"`
+	Thickness    quantity.Quantity `json:"thickness"`
+	Overlap      quantity.Quantity `json:"overlap"`
+	Penetrations []string          `json:"penetrations"` // what goes through and how it is sealed
+}
+
+// Planting is one kind of plant in a bed or pond.
+type Planting struct {
+	Species   string            `json:"species"`
+	Spacing   quantity.Quantity `json:"spacing"`
+	RootDepth quantity.Quantity `json:"root_depth"`
+}
+
+// Header is the perforated pipe that spreads water across a bed's width.
+type Header struct {
+	Path      []Point           `json:"path"`
+	Level     quantity.Quantity `json:"level"`
+	Cover     quantity.Quantity `json:"cover"`
+	Diameter  quantity.Quantity `json:"diameter"`
+	Cleanouts []Point           `json:"cleanouts"`
+}
+
+// LevelControl is the outlet that sets a bed's water level.
+type LevelControl struct {
+	At         *Point            `json:"at"`
+	Level      quantity.Quantity `json:"level"`
+	Adjustable *bool             `json:"adjustable"`
+}
+
+// Drawdown is the pipe that empties a bed or pond for repair.
+type Drawdown struct {
+	At         *Point            `json:"at"`
+	Level      quantity.Quantity `json:"level"`
+	Accessible *bool             `json:"accessible"`
+}
+
+// Stock is the fish kept in a pond.
+type Stock struct {
+	Species string `json:"species"`
+	Count   int    `json:"count"`
+}
+
+// Edge is the shelf round a pond.
+type Edge struct {
+	ShelfWidth quantity.Quantity `json:"shelf_width"`
+	ShelfDepth quantity.Quantity `json:"shelf_depth"`
+}
+
+// Barrier is what keeps children from open water.
+type Barrier struct {
+	Height      quantity.Quantity `json:"height"`
+	SelfLatches *bool             `json:"self_latching_gate"`
+}
+
+// Embankment is the bank that holds a pond or basin.
+type Embankment struct {
+	TopLevel     quantity.Quantity `json:"top_level"`
+	TopWidth     quantity.Quantity `json:"top_width"`
+	OutsideSlope quantity.Quantity `json:"outside_slope"`
+	ToeLevel     quantity.Quantity `json:"toe_level"`
+}
