@@ -38,8 +38,8 @@ type Design struct {
 type Location struct {
 	Region   string            `json:"region"` // ISO 3166-2
 	Place    string            `json:"place"`
-	Latitude quantity.Quantity `json:"latitude"` // angle, north positive
-	Altitude quantity.Quantity `json:"altitude"` // level above the sea
+	Latitude quantity.Quantity `json:"latitude" dimension:"angle"` // north positive
+	Altitude quantity.Quantity `json:"altitude" dimension:"level"` // above the sea
 }
 
 // Prepared says who drew the design and when. Dates are RFC 3339 full-dates.
@@ -55,7 +55,7 @@ type Dwelling struct {
 	Occupants  int               `json:"occupants"` // 0 when not given
 	Sewage     string            `json:"sewage"`    // sewer, septic tank
 	Basement   *bool             `json:"basement"`
-	StatedFlow quantity.Quantity `json:"stated_flow"` // flow
+	StatedFlow quantity.Quantity `json:"stated_flow" dimension:"flow"`
 }
 
 // Operation says how the finished system is run.
@@ -76,7 +76,7 @@ type Season struct {
 type Task struct {
 	Task  string            `json:"task"`
 	Part  string            `json:"part"`
-	Every quantity.Quantity `json:"every"` // duration
+	Every quantity.Quantity `json:"every" dimension:"duration"`
 	Who   string            `json:"who"`
 }
 
@@ -92,8 +92,8 @@ type Variance struct {
 
 // Tolerances says how far entries of the design may be off.
 type Tolerances struct {
-	Level    quantity.Quantity `json:"level"`    // length
-	Distance quantity.Quantity `json:"distance"` // length
-	Flow     quantity.Quantity `json:"flow"`     // share
-	Storm    quantity.Quantity `json:"storm"`    // share
+	Level    quantity.Quantity `json:"level" dimension:"length"`
+	Distance quantity.Quantity `json:"distance" dimension:"length"`
+	Flow     quantity.Quantity `json:"flow" dimension:"share"`
+	Storm    quantity.Quantity `json:"storm" dimension:"share"`
 }

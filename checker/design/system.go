@@ -7,14 +7,14 @@ type Source struct {
 	ID   string            `json:"id"`
 	Kind string            `json:"kind"`
 	To   []Outlet          `json:"to"`
-	Flow quantity.Quantity `json:"flow"` // flow a day as stated by the designer
+	Flow quantity.Quantity `json:"flow" dimension:"flow"` // a day, as stated by the designer
 
-	VolumePerUse  quantity.Quantity `json:"volume_per_use"`
+	VolumePerUse  quantity.Quantity `json:"volume_per_use" dimension:"volume"`
 	UsesPerDay    float64           `json:"uses_per_day"`
-	DischargeRate quantity.Quantity `json:"discharge_rate"` // flow while it drains
+	DischargeRate quantity.Quantity `json:"discharge_rate" dimension:"flow"` // while it drains
 	FixtureUnits  float64           `json:"fixture_units"`
-	Level         quantity.Quantity `json:"level"`     // of its outlet
-	RoofArea      quantity.Quantity `json:"roof_area"` // area in plan, of a roof drain
+	Level         quantity.Quantity `json:"level" dimension:"level"`    // of its outlet
+	RoofArea      quantity.Quantity `json:"roof_area" dimension:"area"` // in plan, of a roof drain
 	SoiledNappies *bool             `json:"soiled_nappies"`
 	Note          string            `json:"note"`
 
@@ -25,7 +25,7 @@ type Source struct {
 // share.
 type Outlet struct {
 	Target  string            `json:"target"`
-	Share   quantity.Quantity `json:"share"` // not given: an equal share of what is left
+	Share   quantity.Quantity `json:"share" dimension:"share"` // not given: an equal share of what is left
 	Pointer string            `json:"-"`
 }
 
@@ -50,39 +50,39 @@ type Part struct {
 	AirGap            *bool `json:"air_gap"`
 
 	// Of a pipe.
-	Inverts    []quantity.Quantity `json:"inverts"` // levels: one for each end, or one for each point of the path
-	Diameter   quantity.Quantity   `json:"diameter"`
+	Inverts    []quantity.Quantity `json:"inverts" dimension:"level"` // one for each end, or one for each point of the path
+	Diameter   quantity.Quantity   `json:"diameter" dimension:"length"`
 	Material   string              `json:"material"`
 	Roughness  float64             `json:"roughness"` // Manning's n
 	Fittings   []Fitting           `json:"fittings"`
 	Cleanouts  []Point             `json:"cleanouts"`
 	Marked     *bool               `json:"marked"` // as carrying water not to drink
-	Insulation quantity.Quantity   `json:"insulation"`
+	Insulation quantity.Quantity   `json:"insulation" dimension:"length"`
 
 	// Of whatever holds or takes up water.
-	EdgeLevels   []quantity.Quantity `json:"edge_levels"` // ground level at each corner of the outline
-	Floor        []quantity.Quantity `json:"floor"`       // level: one, or one for each corner
-	Surface      []quantity.Quantity `json:"surface"`     // finished level of the media: one, or one for each corner
-	WaterLevel   quantity.Quantity   `json:"water_level"`
-	RimLevel     quantity.Quantity   `json:"rim_level"`
-	OutletLevel  quantity.Quantity   `json:"outlet_level"`
-	InletLevel   quantity.Quantity   `json:"inlet_level"`
-	Level        quantity.Quantity   `json:"level"` // of a connection's invert
-	SideSlope    quantity.Quantity   `json:"side_slope"`
-	Volume       quantity.Quantity   `json:"volume"`
-	Depth        quantity.Quantity   `json:"depth"`
-	Width        quantity.Quantity   `json:"width"`
-	Cover        quantity.Quantity   `json:"cover"` // over the place where greywater is let in
+	EdgeLevels   []quantity.Quantity `json:"edge_levels" dimension:"level"` // of the ground at each corner of the outline
+	Floor        []quantity.Quantity `json:"floor" dimension:"level"`       // one, or one for each corner
+	Surface      []quantity.Quantity `json:"surface" dimension:"level"`     // finished level of the media: one, or one for each corner
+	WaterLevel   quantity.Quantity   `json:"water_level" dimension:"level"`
+	RimLevel     quantity.Quantity   `json:"rim_level" dimension:"level"`
+	OutletLevel  quantity.Quantity   `json:"outlet_level" dimension:"level"`
+	InletLevel   quantity.Quantity   `json:"inlet_level" dimension:"level"`
+	Level        quantity.Quantity   `json:"level" dimension:"level"` // of a connection's invert
+	SideSlope    quantity.Quantity   `json:"side_slope" dimension:"slope"`
+	Volume       quantity.Quantity   `json:"volume" dimension:"volume"`
+	Depth        quantity.Quantity   `json:"depth" dimension:"length"`
+	Width        quantity.Quantity   `json:"width" dimension:"length"`
+	Cover        quantity.Quantity   `json:"cover" dimension:"length"` // over the place where greywater is let in
 	Covered      *bool               `json:"covered"`
 	Vented       *bool               `json:"vented"`
 	AboveGround  *bool               `json:"above_ground"`
-	SludgeDepth  quantity.Quantity   `json:"sludge_depth"`
+	SludgeDepth  quantity.Quantity   `json:"sludge_depth" dimension:"length"`
 	OutletsCount int                 `json:"outlets"`
-	Mesh         quantity.Quantity   `json:"mesh"` // opening of a filter, length
+	Mesh         quantity.Quantity   `json:"mesh" dimension:"length"` // opening of a filter
 
 	// Of a planted gravel bed.
-	Media    []Layer           `json:"media"` // from the top down
-	Mulch    quantity.Quantity `json:"mulch"` // depth of mulch over the media
+	Media    []Layer           `json:"media"`                    // from the top down
+	Mulch    quantity.Quantity `json:"mulch" dimension:"length"` // depth of mulch over the media
 	Liner    *Liner            `json:"liner"`
 	Plants   []Planting        `json:"plants"`
 	Inlet    *Header           `json:"inlet"`
@@ -95,18 +95,18 @@ type Part struct {
 	Barrier    *Barrier          `json:"barrier"`
 	Embankment *Embankment       `json:"embankment"`
 	PH         float64           `json:"ph"`
-	WarmWater  quantity.Quantity `json:"warm_water"` // temperature, warmest
-	Ammonia    quantity.Quantity `json:"ammonia"`    // density, total as nitrogen
+	WarmWater  quantity.Quantity `json:"warm_water" dimension:"temperature"` // warmest
+	Ammonia    quantity.Quantity `json:"ammonia" dimension:"density"`        // total as nitrogen
 
 	// Of a spillway.
-	CrestLevel  quantity.Quantity `json:"crest_level"`
-	CrestLength quantity.Quantity `json:"crest_length"`
+	CrestLevel  quantity.Quantity `json:"crest_level" dimension:"level"`
+	CrestLength quantity.Quantity `json:"crest_length" dimension:"length"`
 	Lining      string            `json:"lining"`
 
 	// Of a storm inflow.
-	Catchment         quantity.Quantity `json:"catchment"` // area
+	Catchment         quantity.Quantity `json:"catchment" dimension:"area"`
 	RunoffCoefficient float64           `json:"runoff_coefficient"`
-	Concentration     quantity.Quantity `json:"time_of_concentration"` // duration
+	Concentration     quantity.Quantity `json:"time_of_concentration" dimension:"duration"`
 
 	Pointer string `json:"-"` // where the part stands in the document
 }
@@ -120,48 +120,48 @@ type Fitting struct {
 // Layer is one layer of a bed's media.
 type Layer struct {
 	Material     string            `json:"material"`
-	Size         quantity.Quantity `json:"size"`      // length, of the stones
-	Thickness    quantity.Quantity `json:"thickness"` // length; not given: what is left down to the floor
-	Porosity     quantity.Quantity `json:"porosity"`  // share
-	Conductivity quantity.Quantity `json:"conductivity"`
+	Size         quantity.Quantity `json:"size" dimension:"length"`      // of the stones
+	Thickness    quantity.Quantity `json:"thickness" dimension:"length"` // not given: what is left down to the floor
+	Porosity     quantity.Quantity `json:"porosity" dimension:"share"`
+	Conductivity quantity.Quantity `json:"conductivity" dimension:"hydraulic conductivity"`
 	Washed       *bool             `json:"washed"`
 }
 
 // Liner is what keeps a bed's or pond's water in.
 type Liner struct {
 	Material     string            `json:"material"`
-	Thickness    quantity.Quantity `json:"thickness"`
-	Overlap      quantity.Quantity `json:"overlap"`
+	Thickness    quantity.Quantity `json:"thickness" dimension:"length"`
+	Overlap      quantity.Quantity `json:"overlap" dimension:"length"`
 	Penetrations []string          `json:"penetrations"` // what goes through and how it is sealed
 }
 
 // Planting is one kind of plant in a bed or pond.
 type Planting struct {
 	Species   string            `json:"species"`
-	Spacing   quantity.Quantity `json:"spacing"`
-	RootDepth quantity.Quantity `json:"root_depth"`
+	Spacing   quantity.Quantity `json:"spacing" dimension:"length"`
+	RootDepth quantity.Quantity `json:"root_depth" dimension:"length"`
 }
 
 // Header is the perforated pipe that spreads water across a bed's width.
 type Header struct {
 	Path      []Point           `json:"path"`
-	Level     quantity.Quantity `json:"level"`
-	Cover     quantity.Quantity `json:"cover"`
-	Diameter  quantity.Quantity `json:"diameter"`
+	Level     quantity.Quantity `json:"level" dimension:"level"`
+	Cover     quantity.Quantity `json:"cover" dimension:"length"`
+	Diameter  quantity.Quantity `json:"diameter" dimension:"length"`
 	Cleanouts []Point           `json:"cleanouts"`
 }
 
 // LevelControl is the outlet that sets a bed's water level.
 type LevelControl struct {
 	At         *Point            `json:"at"`
-	Level      quantity.Quantity `json:"level"`
+	Level      quantity.Quantity `json:"level" dimension:"level"`
 	Adjustable *bool             `json:"adjustable"`
 }
 
 // Drawdown is the pipe that empties a bed or pond for repair.
 type Drawdown struct {
 	At         *Point            `json:"at"`
-	Level      quantity.Quantity `json:"level"`
+	Level      quantity.Quantity `json:"level" dimension:"level"`
 	Accessible *bool             `json:"accessible"`
 }
 
@@ -173,20 +173,20 @@ type Stock struct {
 
 // Edge is the shelf round a pond.
 type Edge struct {
-	ShelfWidth quantity.Quantity `json:"shelf_width"`
-	ShelfDepth quantity.Quantity `json:"shelf_depth"`
+	ShelfWidth quantity.Quantity `json:"shelf_width" dimension:"length"`
+	ShelfDepth quantity.Quantity `json:"shelf_depth" dimension:"length"`
 }
 
 // Barrier is what keeps children from open water.
 type Barrier struct {
-	Height      quantity.Quantity `json:"height"`
+	Height      quantity.Quantity `json:"height" dimension:"length"`
 	SelfLatches *bool             `json:"self_latching_gate"`
 }
 
 // Embankment is the bank that holds a pond or basin.
 type Embankment struct {
-	TopLevel     quantity.Quantity `json:"top_level"`
-	TopWidth     quantity.Quantity `json:"top_width"`
-	OutsideSlope quantity.Quantity `json:"outside_slope"`
-	ToeLevel     quantity.Quantity `json:"toe_level"`
+	TopLevel     quantity.Quantity `json:"top_level" dimension:"level"`
+	TopWidth     quantity.Quantity `json:"top_width" dimension:"length"`
+	OutsideSlope quantity.Quantity `json:"outside_slope" dimension:"slope"`
+	ToeLevel     quantity.Quantity `json:"toe_level" dimension:"level"`
 }

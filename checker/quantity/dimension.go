@@ -1,10 +1,6 @@
-// Package quantity reads and writes physical quantities the way the trade
-// spells them: "24 in", "2 ft 6 in", "1/4 in/ft", "250 gal/d", "4 °C".
-//
-// A quantity in memory is a float64 in the coherent SI unit of its dimension
-// (temperatures in °C, angles in degrees). The unit as written is not kept:
-// reports show every quantity in the system asked for.
 package quantity
+
+import "math/big"
 
 // Dimension is what a quantity measures. Two quantities can be compared only
 // when their dimensions agree.
@@ -33,3 +29,64 @@ const (
 	Conductivity Dimension = "hydraulic conductivity" // m/s, written m/d or ft/d
 	Number       Dimension = "number"                 // a plain count or ratio without unit
 )
+
+// Dimensions lists every dimension.
+var Dimensions = []Dimension{
+	Length, Level, Area, Volume, Flow, Velocity, RainRate, Loading, Percolation, Slope,
+	Share, Duration, Temperature, DegreeDays, Angle, Mass, Density, Radiation, Conductivity, Number,
+}
+
+var examples = map[Dimension]string{
+	Length:       `a length such as "24 in", "2 ft 6 in" or "0.6 m"`,
+	Level:        `a level such as "98.5 ft" or "-0.4 m"`,
+	Area:         `an area such as "300 ft2" or "28 m2"`,
+	Volume:       `a volume such as "50 gal", "190 L" or "2 yd3"`,
+	Flow:         `a flow such as "160 gal/d", "4.5 gal/min" or "600 L/d"`,
+	Velocity:     `a velocity such as "2 ft/s" or "0.6 m/s"`,
+	RainRate:     `a rain rate such as "1.5 in/h" or "38 mm/h"`,
+	Loading:      `a loading such as "0.8 gal/d/ft2" or "33 L/d/m2"`,
+	Percolation:  `a percolation rate such as "20 min/in" or "8 min/cm"`,
+	Slope:        `a slope such as "1/4 in/ft", "2 %" or "1:50"`,
+	Share:        `a share from "0 %" to "100 %"`,
+	Duration:     `a duration such as "90 d", "6 mo" or "24 h"`,
+	Temperature:  `a temperature such as "39 °F" or "4 °C"`,
+	DegreeDays:   `degree days such as "900 °F·d" or "500 °C·d"`,
+	Angle:        `an angle such as "12 deg"`,
+	Mass:         `a mass such as "40 lb" or "18 kg"`,
+	Density:      `a density or concentration such as "100 lb/ft3", "1600 kg/m3" or "2 mg/L"`,
+	Radiation:    `radiation such as "18 MJ/m2/d"`,
+	Conductivity: `a hydraulic conductivity such as "3000 ft/d" or "900 m/d"`,
+	Number:       `a plain number such as "3"`,
+}
+
+// Examples says in words what a text of the dimension looks like, to follow
+// "expected": a length such as "24 in".
+func Examples(d Dimension) string { return examples[d] }
+
+// kind is what one measure can be in a design.
+type kind struct {
+	noun       string // what a text of it is: "a length"
+	dimensions []Dimension
+	inMemory   *big.Rat // size of the unit in memory, in the SI unit of the measure; nil for 1
+}
+
+// kinds lists the measures that a design can use. Several dimensions may share
+// one; the value in memory is the same for all of them.
+var kinds = map[measure]kind{
+	{}:                             {"a number without a unit", []Dimension{Number}, nil},
+	length:                         {"a length", []Dimension{Length, Level}, nil},
+	area:                           {"an area", []Dimension{Area}, nil},
+	volume:                         {"a volume", []Dimension{Volume}, nil},
+	flow:                           {"a flow", []Dimension{Flow}, nil},
+	speed:                          {"a length per time", []Dimension{Velocity, RainRate, Loading, Conductivity}, nil},
+	measure{}.times(speed, -1):     {"a time per length", []Dimension{Percolation}, nil},
+	grade:                          {"a slope", []Dimension{Slope}, nil},
+	percent:                        {"a percentage", []Dimension{Slope, Share}, nil},
+	duration:                       {"a duration", []Dimension{Duration}, nil},
+	temperature:                    {"a temperature", []Dimension{Temperature}, nil},
+	temperature.times(duration, 1): {"a number of degree days", []Dimension{DegreeDays}, exact("86400")},
+	angle:                          {"an angle", []Dimension{Angle}, nil},
+	mass:                           {"a mass", []Dimension{Mass}, nil},
+	density:                        {"a density", []Dimension{Density}, nil},
+	power.times(area, -1):          {"radiation", []Dimension{Radiation}, exact("1/86400")},
+}

@@ -3,7 +3,10 @@
 // left unproved is a finding.
 package rulebook
 
-import "greysill/checker/figures"
+import (
+	"greysill/checker/figures"
+	"greysill/checker/quantity"
+)
 
 // Level says what an unproved subject of a rule amounts to.
 type Level string
@@ -30,6 +33,11 @@ type Rule struct {
 	Sources  []figures.Citation
 	SetBy    string // name of the layer that the rule comes from
 	Replaces string // name of the layer whose rule it replaced, "" when none
+
+	excuses bool     // whether its module defines excused
+	limits  []string // names of the limits that its module compares with
+	reads   []string // fields of its subjects that decide: those that its module names
+	lists   []string // names of the lists that its module reads
 }
 
 // Bound says which way a measure must lie from its limit.
@@ -53,12 +61,13 @@ type Measure struct {
 
 // Limit is one limit in force, in the SI unit of its dimension.
 type Limit struct {
-	Name     string
-	Value    float64
-	Text     string // as written
-	Meaning  string
-	Source   figures.Citation
-	Note     string // where sources disagree, the range
-	SetBy    string
-	Replaced *Limit // what this one replaced
+	Name      string
+	Dimension quantity.Dimension
+	Value     float64
+	Text      string // as written
+	Meaning   string
+	Source    figures.Citation
+	Note      string // where sources disagree, the range
+	SetBy     string
+	Replaced  *Limit // what this one replaced
 }

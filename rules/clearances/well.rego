@@ -1,7 +1,7 @@
 # METADATA
 # title: Greywater works keep their distance from every well and spring.
 # description: >-
-#   Germs and dissolved matter travel with the groundwater. Soil between the works and a well is what cleans the
+#   Germs and dissolved matter travel with the groundwater. The soil between the works and a well is what cleans the
 #   water before somebody drinks it, and too little soil cannot.
 # custom:
 #   subjects: clearances.well
@@ -9,10 +9,21 @@
 #   measures:
 #     - {field: distance, bound: at least, limit: well_from_field, where: {works: field}}
 #     - {field: distance, bound: at least, limit: well_from_tank, where: {works: tank}}
-#   remedy: Move {part} at least {short} farther from {feature}.
+#     - {field: distance, bound: at least, limit: well_from_pipe, where: {works: pipe}}
+#   remedy: >-
+#     Move {part} at least {short} farther from {feature}, or ask the health department what protection of the well it
+#     would accept instead.
 #   caution: pathogens
 #   sources:
-#     - {title: "California Plumbing Code, Table 1502.4, as restated by a county", place: "irrigation field column", standing: published}
+#     - title: Utah Administrative Code R317-401-5 (2024)
+#       place: Table 3
+#       standing: published
+#     - title: Los Angeles County Code, Title 28, Appendix G (1995)
+#       place: Table G-1
+#       standing: published
+#     - title: Washington Administrative Code 173-160-171
+#       place: siting of a well, distance to a tight sewer line
+#       standing: published
 package greysill.clearances.well
 
 import rego.v2
@@ -29,7 +40,13 @@ proved contains c.subject if {
 	c.distance >= data.limits.well_from_tank.value
 }
 
-excused contains {"subject": c.subject, "reason": "watertight pipes and fittings are not held to this distance"} if {
+proved contains c.subject if {
 	some c in input.clearances.well
-	c.works in {"pipe", "fitting"}
+	c.works == "pipe"
+	c.distance >= data.limits.well_from_pipe.value
+}
+
+excused contains {"subject": c.subject, "reason": "a watertight fitting is not held to this distance"} if {
+	some c in input.clearances.well
+	c.works == "fitting"
 }

@@ -1,0 +1,177 @@
+// Package checker checks designs of household greywater systems: it reads a
+// design, works out what the drawing implies, and holds that against the rule
+// book. It is the way in for another program.
+//
+//	c, err := checker.New()
+//	result := c.Check(ctx, "design.json")
+//	fmt.Println(result.Outcome())
+package checker
+
+import (
+	"context"
+	"runtime"
+	"sync"
+	"time"
+
+	"greysill/checker/design"
+	"greysill/checker/figures"
+	"greysill/checker/rulebook"
+	"greysill/checker/source"
+	"greysill/rules"
+)
+
+// Checker checks designs by one rule book. It is safe for concurrent use.
+type Checker struct {
+	book *rulebook.Book
+	asOf time.Time
+}
+
+// Option is one choice about a Checker.
+type Option func(*choices)
+
+type choices struct {
+	layers []rulebook.Layer
+	book   *rulebook.Book
+	asOf   time.Time
+}
+
+// WithLayers puts layers upon the base rules, a region's before a place's; the
+// later ones win.
+func WithLayers(layers ...rulebook.Layer) Option {
+	return func(c *choices) { c.layers = append(c.layers, layers...) }
+}
+
+// WithBook checks by a book that is loaded already, in place of the base rules
+// and any layers.
+func WithBook(b *rulebook.Book) Option {
+	return func(c *choices) { c.book = b }
+}
+
+// AsOf sets the day that variances are held against; without it, today.
+func AsOf(day time.Time) Option {
+	return func(c *choices) { c.asOf = day }
+}
+
+// New loads the rules. An error is source.Problems: everything that is wrong
+// with them.
+func New(options ...Option) (*Checker, error) {
+	c := choices{asOf: time.Now()}
+	for _, choose := range options {
+		choose(&c)
+	}
+	if c.book == nil {
+		base := rulebook.Layer{Name: rulebook.BaseName, FS: rules.FS}
+		book, err := rulebook.Load(context.Background(), append([]rulebook.Layer{base}, c.layers...)...)
+		if err != nil {
+			return nil, err
+		}
+		c.book = book
+	}
+	return &Checker{book: c.book, asOf: c.asOf}, nil
+}
+
+// Book gives the rules in force.
+func (c *Checker) Book() *rulebook.Book { return c.book }
+
+// Result is everything that was found for one design. Design, Figures and
+// Verdict are nil when there are Problems.
+type Result struct {
+	Name     string // of the file
+	Design   *design.Design
+	Figures  *figures.Figures
+	Verdict  *rulebook.Verdict
+	Problems source.Problems // what keeps the file from being judged
+}
+
+// Outcome is what a check comes to.
+type Outcome string
+
+// The outcomes.
+const (
+	Pass     Outcome = "pass"     // nothing fails; there may be warnings
+	Fail     Outcome = "fail"     // something fails
+	Unjudged Outcome = "unjudged" // the file has problems, or a rule could not be judged
+)
+
+// Outcome gives what the check came to.
+func (r *Result) Outcome() Outcome {
+	if r.Verdict == nil {
+		return Unjudged
+	}
+	switch r.Verdict.Status() {
+	case rulebook.Unjudged:
+		return Unjudged
+	case rulebook.Fail:
+		return Fail
+	}
+	return Pass
+}
+
+// Check checks the design in the file.
+func (c *Checker) Check(ctx context.Context, path string) *Result {
+	d, problems := design.ReadFile(path)
+	return c.judge(ctx, path, d, problems)
+}
+
+// CheckBytes checks the design that the text holds. Messages call it by the
+// name.
+func (c *Checker) CheckBytes(ctx context.Context, name string, text []byte) *Result {
+	d, problems := design.Read(name, text)
+	return c.judge(ctx, name, d, problems)
+}
+
+func (c *Checker) judge(ctx context.Context, name string, d *design.Design, problems source.Problems) *Result {
+	r := &Result{Name: name, Problems: problems}
+	if len(problems) > 0 {
+		return r
+	}
+	r.Design = d
+	r.Figures = figures.Compute(d)
+	r.Verdict = c.book.Judge(ctx, r.Figures, c.asOf)
+	return r
+}
+
+// ahead is how many designs for each core may be checked before the one whose
+// turn it is, so that one large design does not hold up the others and a
+// thousand results are never in memory at once.
+const ahead = 4
+
+// CheckAll checks the designs in the files on all cores and hands each result
+// to the function in the order of the paths. It ends early, with the error, when
+// the function returns one or the context ends.
+func (c *Checker) CheckAll(ctx context.Context, paths []string, handle func(*Result) error) error {
+	var wg sync.WaitGroup
+	defer wg.Wait()
+	checking, stop := context.WithCancel(ctx)
+	defer stop()
+
+	cores := runtime.GOMAXPROCS(0)
+	running := make(chan struct{}, cores)
+	turns := make(chan chan *Result, ahead*cores)
+	wg.Go(func() {
+		defer close(turns)
+		for _, path := range paths {
+			turn := make(chan *Result, 1)
+			select {
+			case turns <- turn:
+			case <-checking.Done():
+				return
+			}
+			running <- struct{}{}
+			wg.Go(func() {
+				turn <- c.Check(checking, path)
+				<-running
+			})
+		}
+	})
+	for turn := range turns {
+		r := <-turn
+		if err := ctx.Err(); err != nil {
+			return err
+		}
+		if err := handle(r); err != nil {
+			return err
+		}
+	}
+	return ctx.Err()
+}

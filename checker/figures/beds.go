@@ -1,0 +1,93 @@
+package figures
+
+import (
+	"greysill/checker/quantity"
+)
+
+var bedTable = tabulate(
+	List{Name: "beds", Doc: "Every planted gravel bed.", Subject: "a planted gravel bed"},
+	(*drawing).beds, (*bed).subject,
+	[]column[*bed]{
+		{Field{Name: "area", Kind: Number, Dimension: quantity.Area, Doc: "Area in plan.",
+			Formula: "½ Σ (x₁y₂ − x₂y₁) round the outline"}, func(b *bed) Value { return b.area() }},
+		{Field{Name: "depth_least", Kind: Number, Dimension: quantity.Length,
+			Doc:     "Least depth of media over the outline. The media fill from the floor to the surface drawn, else to the ground at the edge.",
+			Formula: depthFormula}, (*bed).depthLeast},
+		{Field{Name: "depth_least_at", Kind: Text, Doc: "Where it is least."}, (*bed).depthLeastAt},
+		{Field{Name: "depth_greatest", Kind: Number, Dimension: quantity.Length,
+			Doc:     "Greatest depth of media over the outline.",
+			Formula: depthFormula}, (*bed).depthGreatest},
+		{Field{Name: "depth_greatest_at", Kind: Text, Doc: "Where it is greatest."}, (*bed).depthGreatestAt},
+		{Field{Name: "depth_mean", Kind: Number, Dimension: quantity.Length, Doc: "Mean depth of media.",
+			Formula: "volume ÷ area", Source: gridMethod}, (*bed).depthMean},
+		{Field{Name: "media_volume", Kind: Number, Dimension: quantity.Volume, Doc: "Volume of media, stones and the pores between them.",
+			Formula: "depth, linear over each triangle that the outline is cut into, times the triangle's area; for four corners the mean of both ways to cut them, " +
+				"which over a rectangle is the mean of its corners",
+			Source: gridMethod}, (*bed).volume},
+		{Field{Name: "floor_range", Kind: Number, Dimension: quantity.Length, Doc: "Highest less lowest floor level."}, (*bed).floorRange},
+		{Field{Name: "water_below_surface", Kind: Number, Dimension: quantity.Level,
+			Doc:     "Depth of the water level below the lowest point of the gravel's surface; negative where water stands in the open.",
+			Formula: "lowest level of the media's surface − water level"}, (*bed).waterBelowSurface},
+	},
+)
+
+const depthFormula = "surface − floor at each corner, and wherever the ground bends along an edge when the surface is the ground between spot levels; " +
+	"both are straight in between"
+
+var gridMethod = Citation{Title: "The grid method of earthworks", Standing: Practice}
+
+func (d *drawing) beds() []*bed {
+	var all []*bed
+	for _, p := range d.ofKind(plantedBed) {
+		all = append(all, newBed(p))
+	}
+	return all
+}
+
+// ofDepth gives a figure of the depths round the bed.
+func (b *bed) ofDepth(figure func() Value) Value {
+	if len(b.lacks) > 0 {
+		return unknown(b.lacks...)
+	}
+	v := figure()
+	v.Inputs = []Input{b.surface.input, b.floor.input}
+	return v
+}
+
+func (b *bed) depthLeast() Value {
+	return b.ofDepth(func() Value { return number(b.depths[b.least]) })
+}
+
+func (b *bed) depthLeastAt() Value { return b.ofDepth(func() Value { return text(b.where(b.least)) }) }
+
+func (b *bed) depthGreatest() Value {
+	return b.ofDepth(func() Value { return number(b.depths[b.greatest]) })
+}
+
+func (b *bed) depthGreatestAt() Value {
+	return b.ofDepth(func() Value { return text(b.where(b.greatest)) })
+}
+
+func (b *bed) depthMean() Value { return b.ofDepth(func() Value { return number(b.mean) }) }
+
+func (b *bed) volume() Value {
+	return b.ofDepth(func() Value { return number(b.mean * b.shape.Area()) })
+}
+
+func (b *bed) floorRange() Value {
+	if len(b.floor.lacks) > 0 {
+		return unknown(b.floor.lacks...)
+	}
+	return number(spread(b.floor.at), b.floor.input)
+}
+
+func (b *bed) waterBelowSurface() Value {
+	lacks := b.surface.lacks
+	if !b.WaterLevel.Given() {
+		lacks = append(lacks[:len(lacks):len(lacks)], b.lack("water_level"))
+	}
+	if len(lacks) > 0 {
+		return unknown(lacks...)
+	}
+	return number(lowest(b.surface.at)-b.WaterLevel.Value, b.surface.input, b.drawn("water_level"))
+}

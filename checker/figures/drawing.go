@@ -1,0 +1,127 @@
+package figures
+
+import (
+	"fmt"
+	"slices"
+	"sync"
+
+	"greysill/checker/design"
+	"greysill/checker/geometry"
+	"greysill/checker/ground"
+)
+
+// drawing is a design made ready to measure.
+type drawing struct {
+	*design.Design
+	parts    []*part
+	features []thing
+	services []thing
+	boundary geometry.Shape
+	network  *network
+	streams  *streams
+	ground   func() (*ground.Surface, error) // built when first asked for
+}
+
+// part is a part with its shape in plan.
+type part struct {
+	*design.Part
+	drawing *drawing
+	node    int // in the network
+	lies    string
+	shape   geometry.Shape
+	half    float64 // half the width of what is drawn as its middle line
+}
+
+// thing is what parts keep clear of.
+type thing struct {
+	id, kind, pointer, lies string
+	shape                   geometry.Shape
+}
+
+func read(d *design.Design) *drawing {
+	g := &drawing{Design: d, boundary: geometry.Outline(points(d.Site.Boundary))}
+	g.network = newNetwork(d)
+	g.streams = newStreams(d, g.network)
+	g.ground = sync.OnceValues(func() (*ground.Surface, error) { return surface(d.Site.Levels) })
+	for i := range d.Parts {
+		p := &part{Part: &d.Parts[i], drawing: g, node: len(d.Sources) + i}
+		p.shape, p.lies = shape(p.Shape, p.Pointer)
+		if p.Kind == trench && len(p.Path) > 0 {
+			p.half = p.Width.Value / 2
+		}
+		g.parts = append(g.parts, p)
+	}
+	for _, f := range d.Site.Features {
+		s, lies := shape(f.Shape, f.Pointer)
+		g.features = append(g.features, thing{f.ID, f.Kind, f.Pointer, lies, s})
+	}
+	for _, v := range d.Site.Services {
+		s, lies := shape(v.Shape, v.Pointer)
+		g.services = append(g.services, thing{v.ID, v.Kind, v.Pointer, lies, s})
+	}
+	return g
+}
+
+// ofKind gives the parts of some kinds, in the order of the document.
+func (d *drawing) ofKind(kinds ...string) []*part {
+	var found []*part
+	for _, p := range d.parts {
+		if slices.Contains(kinds, p.Kind) {
+			found = append(found, p)
+		}
+	}
+	return found
+}
+
+func (p *part) subject() Subject { return Subject{p.ID, []string{p.ID}, []string{p.Pointer}} }
+
+func (p *part) kind() Value { return text(p.Kind) }
+
+// drawn names an entry of the part as an input.
+func (p *part) drawn(entry string) Input { return Input{Name: entry, Pointer: p.Pointer + "/" + entry} }
+
+// lack names an entry that the part does not have.
+func (p *part) lack(entry string) Lack {
+	return Lack{p.Pointer + "/" + entry, entry + " of " + p.ID}
+}
+
+// unplaced says what is lacking to know the ground that the part covers.
+func (p *part) unplaced() []Lack {
+	switch {
+	case p.shape.Empty():
+		return []Lack{{p.Pointer, "the place of " + p.ID + " in plan"}}
+	case p.Kind == trench && len(p.Path) > 0 && !p.Width.Given():
+		return []Lack{p.lack("width")}
+	}
+	return nil
+}
+
+// shape gives a shape in plan and the place of its coordinates in the document.
+func shape(s design.Shape, pointer string) (in geometry.Shape, lies string) {
+	switch {
+	case s.At != nil:
+		return geometry.At(geometry.Point(*s.At)), pointer + "/at"
+	case len(s.Path) > 0:
+		return geometry.Path(points(s.Path)), pointer + "/path"
+	default:
+		return geometry.Outline(points(s.Outline)), pointer + "/outline"
+	}
+}
+
+func points(ps []design.Point) []geometry.Point {
+	list := make([]geometry.Point, len(ps))
+	for i, p := range ps {
+		list[i] = geometry.Point(p)
+	}
+	return list
+}
+
+func surface(levels []design.Spot) (*ground.Surface, error) {
+	spots := make([]ground.Spot, len(levels))
+	for i, s := range levels {
+		spots[i] = ground.Spot(s)
+	}
+	return ground.New(spots)
+}
+
+func member(pointer string, i int) string { return fmt.Sprintf("%s/%d", pointer, i) }

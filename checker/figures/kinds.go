@@ -1,0 +1,75 @@
+package figures
+
+// The kinds of part that figures tell apart.
+const (
+	diverter         = "diverter"
+	drainPipe        = "drain pipe"
+	surgeTank        = "surge tank"
+	filter           = "filter"
+	plantedBed       = "planted gravel bed"
+	mulchBasin       = "mulch basin"
+	trench           = "infiltration trench"
+	settlingBasin    = "settling basin"
+	pond             = "pond"
+	overflowPipe     = "overflow pipe"
+	stormInflow      = "storm inflow"
+	sewerConnection  = "sewer connection"
+	septicConnection = "septic connection"
+)
+
+// The classes of water.
+const (
+	greywater    = "greywater"
+	toiletWaste  = "toilet waste"
+	kitchenWaste = "kitchen waste"
+	clearWater   = "clear water"
+	brine        = "brine"
+)
+
+// waterOf has the class of water of every kind of source, and of storm
+// inflows.
+var waterOf = map[string]string{
+	"shower": greywater, "bathtub": greywater, "washbasin": greywater,
+	"clothes washer": greywater, "laundry tub": greywater,
+	"toilet": toiletWaste, "urinal": toiletWaste, "bidet": toiletWaste,
+	"kitchen sink": kitchenWaste, "dishwasher": kitchenWaste,
+	"softener backwash": brine,
+	"sump pump":         clearWater, "foundation drain": clearWater, "roof drain": clearWater,
+	"condensate drain": clearWater, stormInflow: clearWater,
+}
+
+// laundry has the kinds of source whose greywater is counted as laundry; all
+// other greywater is counted as bathing.
+var laundry = map[string]bool{"clothes washer": true, "laundry tub": true}
+
+// What a part does with greywater.
+const (
+	tank    = "tank"
+	field   = "field"
+	pipe    = "pipe"
+	fitting = "fitting"
+)
+
+// worksOf has the works of every kind of part that is not a mere fitting.
+var worksOf = map[string]string{
+	surgeTank: tank, filter: tank,
+	plantedBed: field, mulchBasin: field, trench: field, settlingBasin: field, pond: field,
+	drainPipe: pipe, overflowPipe: pipe,
+}
+
+func works(kind string) string {
+	if w, known := worksOf[kind]; known {
+		return w
+	}
+	return fitting
+}
+
+// inTrain reports whether a kind of part stores, treats or takes up greywater.
+func inTrain(kind string) bool { return works(kind) == tank || works(kind) == field }
+
+// takesUp reports whether a kind of part lets water into mulch or soil for
+// good.
+func takesUp(kind string) bool { return kind == mulchBasin || kind == trench }
+
+// leaves reports whether water leaves the site by a kind of part.
+func leaves(kind string) bool { return kind == sewerConnection || kind == septicConnection }

@@ -1,0 +1,251 @@
+package figures
+
+import (
+	"slices"
+
+	"greysill/checker/design"
+)
+
+// season says which ways are open to the water.
+type season int
+
+const (
+	warm       season = iota // diverters send water on to the train
+	bypassing                // diverters that have a second route use it
+	everSeason               // every way that water can take at any time, overflows included
+	seasons
+)
+
+// node is a place that water comes from or comes to: a source, a part, or a
+// feature that water is sent to.
+type node struct {
+	id      string
+	pointer string
+	kind    string // of a source or part, "" of anything else
+	part    *design.Part
+	ways    [seasons][]way
+}
+
+// way leads from one node to the next.
+type way struct {
+	to    int
+	share float64 // of the water that leaves the node
+}
+
+// network is the flow graph, from the connections as drawn: first the sources,
+// then the parts, each in the order of the document, then the features that
+// water is sent to.
+type network struct {
+	nodes []node
+	index map[string]int
+	order []int // every node before those that it drains to
+}
+
+func newNetwork(d *design.Design) *network {
+	n := &network{index: make(map[string]int, len(d.Sources)+len(d.Parts))}
+	for i := range d.Sources {
+		s := &d.Sources[i]
+		n.add(node{id: s.ID, pointer: s.Pointer, kind: s.Kind})
+	}
+	for i := range d.Parts {
+		p := &d.Parts[i]
+		n.add(node{id: p.ID, pointer: p.Pointer, kind: p.Kind, part: p})
+	}
+	for i := range d.Sources {
+		to := n.lead(d.Sources[i].To)
+		n.nodes[i].ways = [seasons][]way{to, to, to}
+	}
+	for i := range d.Parts {
+		n.connect(len(d.Sources)+i, &d.Parts[i])
+	}
+	n.sort()
+	return n
+}
+
+func (n *network) add(new node) int {
+	i := len(n.nodes)
+	n.nodes = append(n.nodes, new)
+	n.index[new.id] = i
+	return i
+}
+
+func (n *network) connect(i int, p *design.Part) {
+	to, second, over := n.lead(p.To), n.lead(p.BypassTo), n.lead(p.OverflowTo)
+	ways := [seasons][]way{to, to, slices.Concat(to, second, over)}
+	if len(second) > 0 {
+		ways[bypassing] = second
+	}
+	n.nodes[i].ways = ways
+}
+
+// lead gives the ways of some outlets. Outlets without a stated share split
+// evenly what the others leave; where all are stated, the water divides in the
+// ratio of the shares, so that three of 33.3 % lose none of it.
+func (n *network) lead(outlets []design.Outlet) []way {
+	ways := make([]way, len(outlets))
+	stated, open := 0.0, 0
+	for _, o := range outlets {
+		if o.Share.Given() {
+			stated += o.Share.Value
+		} else {
+			open++
+		}
+	}
+	for k, o := range outlets {
+		ways[k].to = n.target(o.Target)
+		switch {
+		case stated == 0:
+			ways[k].share = 1 / float64(len(outlets))
+		case !o.Share.Given():
+			ways[k].share = max(1-stated, 0) / float64(open)
+		case open == 0 || stated > 1:
+			ways[k].share = o.Share.Value / stated
+		default:
+			ways[k].share = o.Share.Value
+		}
+	}
+	return ways
+}
+
+// target finds a node by its id. What is neither a source nor a part is
+// somewhere outside the system, where the water's way ends.
+func (n *network) target(id string) int {
+	if i, known := n.index[id]; known {
+		return i
+	}
+	return n.add(node{id: id})
+}
+
+// sort puts the nodes in an order in which water meets them.
+func (n *network) sort() {
+	seen := make([]bool, len(n.nodes))
+	var visit func(i int)
+	visit = func(i int) {
+		if seen[i] {
+			return
+		}
+		seen[i] = true
+		for _, w := range n.nodes[i].ways[everSeason] {
+			visit(w.to)
+		}
+		n.order = append(n.order, i)
+	}
+	for i := range n.nodes {
+		visit(i)
+	}
+	slices.Reverse(n.order)
+}
+
+// downstream marks the nodes that water from a node meets in a season. Beyond
+// a node at which stop holds it does not look; a nil stop looks all the way.
+func (n *network) downstream(from int, s season, stop func(kind string) bool) []bool {
+	met := make([]bool, len(n.nodes))
+	var visit func(i int)
+	visit = func(i int) {
+		for _, w := range n.nodes[i].ways[s] {
+			if met[w.to] {
+				continue
+			}
+			met[w.to] = true
+			if stop == nil || !stop(n.nodes[w.to].kind) {
+				visit(w.to)
+			}
+		}
+	}
+	visit(from)
+	return met
+}
+
+// meets reports whether water from a node meets a kind of part, or what the
+// drawing would have to show to tell.
+func (n *network) meets(from int, s season, stop, wanted func(kind string) bool) (bool, []Lack) {
+	met := n.downstream(from, s, stop)
+	if n.anyOf(met, wanted) {
+		return true, nil
+	}
+	return false, n.lacks(n.openEnds(from, met, stop))
+}
+
+// anyOf reports whether any of the marked nodes is of a kind.
+func (n *network) anyOf(marked []bool, wanted func(kind string) bool) bool {
+	for i := range marked {
+		if marked[i] && wanted(n.nodes[i].kind) {
+			return true
+		}
+	}
+	return false
+}
+
+// openEnds gives those of a node and the marked ones below it where the drawing
+// fails to say where the water goes on.
+func (n *network) openEnds(from int, met []bool, stop func(kind string) bool) []int {
+	var ends []int
+	for i := range met {
+		here := &n.nodes[i]
+		if (met[i] || i == from) && here.open() && (stop == nil || !stop(here.kind)) {
+			ends = append(ends, i)
+		}
+	}
+	return ends
+}
+
+// above leaves out those nodes that cannot lead to a place: itself, and what
+// lies below it.
+func (n *network) above(place int, nodes []int) []int {
+	if len(nodes) == 0 {
+		return nil
+	}
+	below := n.downstream(place, everSeason, nil)
+	return slices.DeleteFunc(slices.Clone(nodes), func(i int) bool { return i == place || below[i] })
+}
+
+// lacks lists what is lacking to follow the water beyond nodes, each once.
+func (n *network) lacks(openEnds []int) []Lack {
+	var lacks []Lack
+	for _, i := range openEnds {
+		if l := n.nodes[i].lack(); !slices.Contains(lacks, l) {
+			lacks = append(lacks, l)
+		}
+	}
+	return lacks
+}
+
+// open reports whether the drawing fails to say where the node's water goes.
+func (n *node) open() bool {
+	return n.kind != "" && len(n.ways[everSeason]) == 0 && !leaves(n.kind) && !takesUp(n.kind)
+}
+
+func (n *node) lack() Lack { return Lack{n.pointer + "/to", "to of " + n.id} }
+
+// allEnd reports whether all water that takes the given ways ends at a kind of
+// part without meeting a barred one before, or what the drawing would have to
+// show to tell. No way at all is false.
+func (n *network) allEnd(ways []way, end, barred func(kind string) bool) (bool, []Lack) {
+	var lacks []Lack
+	seen := make([]bool, len(n.nodes))
+	var visit func(ways []way) bool
+	visit = func(ways []way) bool {
+		for _, w := range ways {
+			here := &n.nodes[w.to]
+			switch {
+			case seen[w.to] || end(here.kind):
+			case barred(here.kind):
+				return false
+			case here.open():
+				lacks = append(lacks, here.lack())
+			case len(here.ways[everSeason]) == 0:
+				return false
+			default:
+				seen[w.to] = true
+				if !visit(here.ways[everSeason]) {
+					return false
+				}
+			}
+		}
+		return true
+	}
+	if len(ways) == 0 || !visit(ways) {
+		return false, nil
+	}
+	return len(lacks) == 0, lacks
+}

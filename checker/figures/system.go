@@ -1,0 +1,103 @@
+package figures
+
+import (
+	"strconv"
+	"strings"
+
+	"greysill/checker/quantity"
+)
+
+var systemTable = tabulate(
+	List{Name: "system", Doc: "The system as a whole: always one item.", Subject: "the system"},
+	func(d *drawing) []*drawing { return []*drawing{d} },
+	func(*drawing) Subject { return Subject{Name: "the system", Pointers: []string{""}} },
+	[]column[*drawing]{
+		{Field{Name: "region", Kind: Text, Doc: "ISO 3166-2 code of the region."}, (*drawing).region},
+		{Field{Name: "sewage", Kind: Text, Doc: "What takes the house's sewage.", Words: []string{"sewer", "septic tank"}}, (*drawing).sewage},
+		{Field{Name: "bedrooms", Kind: Number, Dimension: quantity.Number, Doc: "Bedrooms of the dwelling."}, (*drawing).bedrooms},
+		{Field{Name: "occupants_by_bedrooms", Kind: Number, Dimension: quantity.Number,
+			Doc:     "Occupants that the code counts.",
+			Formula: "2 for the first bedroom + 1 for each further bedroom", Source: householdFlow}, (*drawing).occupantsByBedrooms},
+		{Field{Name: "occupants", Kind: Number, Dimension: quantity.Number,
+			Doc:     "Occupants that the flow is worked out for.",
+			Formula: "the greater of the code's count and the occupants stated"}, (*drawing).occupants},
+		{Field{Name: "daily_flow", Kind: Number, Dimension: quantity.Flow,
+			Doc:     "Greywater a day that the fixtures on the system give.",
+			Formula: "occupants × (25 gal/d for bathing if on the system + 15 gal/d for laundry if on the system)", Source: householdFlow}, (*drawing).dailyFlow},
+		{Field{Name: "freezing_months", Kind: Text, Doc: "The months that freeze, in the order of the year; empty when none does."}, (*drawing).freezingMonths},
+		{Field{Name: "any_month_freezes", Kind: Truth, Doc: "Whether any month freezes."}, (*drawing).anyMonthFreezes},
+		{Field{Name: "bypass_season", Kind: Text, Doc: "The bypass season as drawn, both days included; \"none\" where none is drawn."}, (*drawing).bypassSeason},
+		{Field{Name: "bypass_covers_freezing_months", Kind: Truth,
+			Doc: "Whether every day of every freezing month lies in the bypass season, the leap day left out; true when no month freezes."}, (*drawing).bypassCovers},
+		{Field{Name: "months_left_open", Kind: Text,
+			Doc: "The freezing months that the bypass season leaves out, in part or whole; empty when it leaves out none."}, (*drawing).monthsLeftOpen},
+	},
+)
+
+func (d *drawing) region() Value { return text(d.Location.Region) }
+
+func (d *drawing) sewage() Value {
+	if d.Dwelling.Sewage == "" {
+		return unknown(Lack{"/dwelling/sewage", "sewage of the dwelling"})
+	}
+	return text(d.Dwelling.Sewage)
+}
+
+func (d *drawing) bedrooms() Value { return number(float64(d.Dwelling.Bedrooms)) }
+
+func (d *drawing) occupantsByBedrooms() Value {
+	return number(float64(OccupantsByBedrooms(d.Dwelling.Bedrooms)), bedroomsDrawn)
+}
+
+var bedroomsDrawn = Input{Name: "bedrooms", Pointer: "/dwelling/bedrooms"}
+
+func (d *drawing) occupants() Value {
+	inputs := []Input{{Name: "occupants by bedrooms", Value: strconv.Itoa(OccupantsByBedrooms(d.Dwelling.Bedrooms))}}
+	if d.Dwelling.Occupants > 0 {
+		inputs = append(inputs, Input{Name: "occupants", Pointer: "/dwelling/occupants"})
+	}
+	return number(float64(occupants(d.Dwelling)), inputs...)
+}
+
+func (d *drawing) dailyFlow() Value {
+	return orUnknown(number(d.streams.total, d.streams.inputs...), d.streams.lacks)
+}
+
+const (
+	monthsPointer = "/site/climate/freezing_months"
+	seasonPointer = "/operation/bypass_season"
+)
+
+// ofFreezing gives a figure that depends on the months that freeze.
+func (d *drawing) ofFreezing(figure func(months []int) Value) Value {
+	months, ok := freezing(d.Site.Climate)
+	if !ok {
+		return unknown(Lack{monthsPointer, "freezing_months of the site's climate ([] where none freezes)"})
+	}
+	v := figure(months)
+	v.Inputs = []Input{{Name: "freezing months", Pointer: monthsPointer}}
+	if d.season() != nil {
+		v.Inputs = append(v.Inputs, Input{Name: "bypass season", Pointer: seasonPointer})
+	}
+	return v
+}
+
+func (d *drawing) freezingMonths() Value {
+	return d.ofFreezing(func(months []int) Value { return text(strings.Join(monthNames(months), ", ")) })
+}
+
+func (d *drawing) anyMonthFreezes() Value {
+	return d.ofFreezing(func(months []int) Value { return truth(len(months) > 0) })
+}
+
+func (d *drawing) bypassSeason() Value { return text(seasonText(d.season())) }
+
+func (d *drawing) bypassCovers() Value {
+	return d.ofFreezing(func(months []int) Value { return truth(len(leftOpen(months, d.season())) == 0) })
+}
+
+func (d *drawing) monthsLeftOpen() Value {
+	return d.ofFreezing(func(months []int) Value {
+		return text(strings.Join(monthNames(leftOpen(months, d.season())), ", "))
+	})
+}

@@ -1,0 +1,176 @@
+package quantity
+
+import (
+	"math"
+	"strconv"
+	"strings"
+	"sync"
+)
+
+// Unit is a unit to show quantities of one dimension in, and how many decimals
+// to show.
+type Unit struct {
+	Symbol   string  // "in", "gal/d", "" for plain numbers
+	size     float64 // of one unit, in the unit that values have in memory
+	zero     float64 // of a temperature scale: its zero, in °C
+	decimals int     // at most; zeros at the end are not shown
+}
+
+// choice is one of the units to show a dimension in.
+type choice struct {
+	symbol   string
+	decimals int
+	below    string // used for quantities smaller than this; "" for any size
+}
+
+// choices lists, for each dimension, the units of each system, for the smallest
+// quantities first.
+var choices = map[Dimension]map[System][]choice{
+	Length:       {US: {{"in", 1, "3 ft"}, {"ft", 2, ""}}, SI: {{"mm", 0, "1 m"}, {"m", 2, ""}}},
+	Level:        {US: {{"ft", 2, ""}}, SI: {{"m", 3, ""}}},
+	Area:         {US: {{"ft²", 1, ""}}, SI: {{"m²", 2, ""}}},
+	Volume:       {US: {{"gal", 1, ""}}, SI: {{"L", 1, "1 m3"}, {"m³", 2, ""}}},
+	Flow:         {US: {{"gal/d", 1, "5000 gal/d"}, {"gal/min", 1, ""}}, SI: {{"L/d", 1, "20000 L/d"}, {"L/s", 2, ""}}},
+	Velocity:     {US: {{"ft/s", 2, ""}}, SI: {{"m/s", 2, ""}}},
+	RainRate:     {US: {{"in/h", 2, ""}}, SI: {{"mm/h", 1, ""}}},
+	Loading:      {US: {{"gal/d/ft²", 2, ""}}, SI: {{"L/d/m²", 1, ""}}},
+	Percolation:  {US: {{"min/in", 1, ""}}, SI: {{"min/cm", 1, ""}}},
+	Slope:        {US: {{"in/ft", 3, ""}}, SI: {{"%", 2, ""}}},
+	Share:        {US: {{"%", 1, ""}}, SI: {{"%", 1, ""}}},
+	Duration:     {US: durations, SI: durations},
+	Temperature:  {US: {{"°F", 1, ""}}, SI: {{"°C", 1, ""}}},
+	DegreeDays:   {US: {{"°F·d", 0, ""}}, SI: {{"°C·d", 0, ""}}},
+	Angle:        {US: {{"°", 1, ""}}, SI: {{"°", 1, ""}}},
+	Mass:         {US: {{"lb", 1, ""}}, SI: {{"kg", 1, ""}}},
+	Density:      {US: {{"mg/L", 2, "10 g/L"}, {"lb/ft³", 1, ""}}, SI: {{"mg/L", 2, "10 g/L"}, {"kg/m³", 0, ""}}},
+	Radiation:    {US: {{"MJ/m²/d", 1, ""}}, SI: {{"MJ/m²/d", 1, ""}}},
+	Conductivity: {US: {{"ft/d", 1, ""}}, SI: {{"m/d", 1, ""}}},
+	Number:       {US: {{"", 2, ""}}, SI: {{"", 2, ""}}},
+}
+
+var durations = []choice{{"s", 0, "2 min"}, {"min", 1, "2 h"}, {"h", 1, "2 d"}, {"d", 1, "2 yr"}, {"yr", 1, ""}}
+
+// maxDecimals keeps the noise of computing out of sight: float64 has 15 to 17
+// significant digits.
+const maxDecimals = 12
+
+// UnitFor chooses the unit in which all the values, which are read together,
+// are shown: a measurement, its limit and the margin between them. It has
+// enough decimals that no value but zero is shown as zero and that different
+// values are shown as different; what differs by less than a billionth of the
+// greatest value counts as equal.
+func UnitFor(d Dimension, s System, values ...float64) Unit {
+	u := chosen(d, s, greatest(values))
+	for u.decimals < maxDecimals && !u.tellsApart(values) {
+		u.decimals++
+	}
+	return u
+}
+
+// ready has the choices with their sizes worked out.
+var ready = sync.OnceValue(func() map[Dimension]map[System][]sized {
+	all := make(map[Dimension]map[System][]sized)
+	for d, systems := range choices {
+		all[d] = make(map[System][]sized)
+		for s, list := range systems {
+			for _, c := range list {
+				all[d][s] = append(all[d][s], c.sized())
+			}
+		}
+	}
+	return all
+})
+
+// sized is a choice with its sizes worked out.
+type sized struct {
+	unit  Unit
+	below float64
+}
+
+func (c choice) sized() sized {
+	s := sized{Unit{Symbol: c.symbol, size: 1, decimals: c.decimals}, math.Inf(1)}
+	if c.below != "" {
+		s.below = amount(c.below)
+	}
+	if c.symbol != "" {
+		s.unit.zero = amount("0 " + c.symbol)
+		s.unit.size = amount("1 "+c.symbol) - s.unit.zero
+	}
+	return s
+}
+
+// amount is the value of a text of the table above.
+func amount(text string) float64 {
+	q, _, err := ParseAny(text)
+	if err != nil {
+		panic(err) // the table is wrong
+	}
+	return q.Value
+}
+
+// chosen gives the unit for values up to a size. What is not US is SI.
+func chosen(d Dimension, s System, size float64) Unit {
+	if s != US {
+		s = SI
+	}
+	list := ready()[d][s]
+	for _, c := range list[:len(list)-1] {
+		if size < c.below {
+			return c.unit
+		}
+	}
+	return list[len(list)-1].unit
+}
+
+func greatest(values []float64) float64 {
+	size := 0.0
+	for _, v := range values {
+		size = math.Max(size, math.Abs(v))
+	}
+	return size
+}
+
+func (u Unit) tellsApart(values []float64) bool {
+	noise := greatest(values) * 1e-9
+	for i, v := range values {
+		if math.Abs(v) > noise && u.digits(v) == "0" {
+			return false
+		}
+		for _, w := range values[:i] {
+			if math.Abs(v-w) > noise && u.digits(v) == u.digits(w) {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// Format shows a value.
+func (u Unit) Format(v float64) string { return u.FormatDifference(v - u.zero) }
+
+// FormatDifference shows a difference between two values. It differs from
+// Format for temperatures, of which 1 °C more is 1.8 °F more and not 33.8 °F.
+func (u Unit) FormatDifference(v float64) string {
+	switch u.Symbol {
+	case "":
+		return u.digits(v)
+	case "°":
+		return u.digits(v) + "°"
+	}
+	return u.digits(v) + " " + u.Symbol
+}
+
+// digits shows a difference without the unit.
+func (u Unit) digits(v float64) string {
+	text := strconv.FormatFloat(v/u.size, 'f', u.decimals, 64)
+	if strings.Contains(text, ".") {
+		text = strings.TrimRight(strings.TrimRight(text, "0"), ".")
+	}
+	if text == "-0" {
+		return "0"
+	}
+	return text
+}
+
+// Format shows one value by itself.
+func Format(v float64, d Dimension, s System) string { return UnitFor(d, s, v).Format(v) }

@@ -1,0 +1,52 @@
+package report_test
+
+import (
+	"bytes"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"greysill/checker/internal/golden"
+	"greysill/checker/quantity"
+	"greysill/checker/report"
+)
+
+func TestFiguresAreAsRead(t *testing.T) {
+	var b bytes.Buffer
+	require.NoError(t, report.Figures(&b, faulty(t).Figures, report.Options{}))
+	golden.Equal(t, goldenDir+"report-figures.txt", b.Bytes())
+}
+
+func TestFiguresShowInputsAsDrawnAndWhatIsMissing(t *testing.T) {
+	var b bytes.Buffer
+	require.NoError(t, report.Figures(&b, faulty(t).Figures, report.Options{Units: quantity.SI, Width: 120}))
+	require.Contains(t, b.String(), "floor 97.4 ft (19:16)")
+	require.Contains(t, b.String(), "Depth least: not known. Add floor of bed-2.")
+}
+
+func TestClearancesComeNearestFirst(t *testing.T) {
+	var b bytes.Buffer
+	require.NoError(t, report.Figures(&b, faulty(t).Figures, report.Options{}))
+	last := -1
+	for _, pair := range []string{"tank-1 and well-1", "bed-1 and well-1", "bed-2 and well-1", "bed-1 and well-2", "diverter-1 and well-1"} {
+		at := strings.Index(b.String(), pair)
+		require.Greater(t, at, last, pair)
+		last = at
+	}
+}
+
+func TestRulesAreAsRead(t *testing.T) {
+	var b bytes.Buffer
+	require.NoError(t, report.Rules(&b, harrow(), report.Options{}))
+	golden.Equal(t, goldenDir+"report-rules.txt", b.Bytes())
+}
+
+func TestOneRuleIsAsRead(t *testing.T) {
+	for id, file := range map[string]string{"clearances/well": "report-rule-well.txt", "diversion/second_route": "report-rule-route.txt"} {
+		var b bytes.Buffer
+		book := harrow()
+		require.NoError(t, report.Rule(&b, book, book.rule(t, id), report.Options{}))
+		golden.Equal(t, goldenDir+file, b.Bytes())
+	}
+}

@@ -1,0 +1,122 @@
+package rulebook
+
+import (
+	"cmp"
+	"context"
+	"maps"
+	"slices"
+	"time"
+
+	"github.com/open-policy-agent/opa/v1/rego"
+
+	"greysill/checker/source"
+)
+
+// Book is the rules in force with their limits and cautions, ready to judge
+// designs. It does not change and is safe for concurrent use.
+type Book struct {
+	rules    []*Rule
+	limits   []*Limit
+	cautions map[string]string
+	queries  []rego.PreparedEvalQuery // one for each rule
+	deadline time.Duration            // for one rule and one design
+}
+
+// Rules gives the rules in force, sorted by id.
+func (b *Book) Rules() []*Rule { return slices.Clone(b.rules) }
+
+// Rule gives the rule with the id.
+func (b *Book) Rule(id string) (*Rule, bool) {
+	i, ok := slices.BinarySearchFunc(b.rules, id, func(r *Rule, id string) int { return cmp.Compare(r.ID, id) })
+	if !ok {
+		return nil, false
+	}
+	return b.rules[i], true
+}
+
+// Limits gives the limits in force, sorted by name.
+func (b *Book) Limits() []*Limit { return slices.Clone(b.limits) }
+
+// Limit gives the limit of that name.
+func (b *Book) Limit(name string) (*Limit, bool) {
+	i, ok := slices.BinarySearchFunc(b.limits, name, func(l *Limit, name string) int { return cmp.Compare(l.Name, name) })
+	if !ok {
+		return nil, false
+	}
+	return b.limits[i], true
+}
+
+// Caution gives the words of warning that a rule names by their key.
+func (b *Book) Caution(key string) (string, bool) {
+	words, ok := b.cautions[key]
+	return words, ok
+}
+
+// Load reads the layers, the base first, and refuses the whole with every
+// problem that there is, as source.Problems, before any design is read. Tests of
+// rules (files named *_test.rego) are no part of the book.
+func Load(ctx context.Context, layers ...Layer) (*Book, error) {
+	s, around := &strict{}, surroundings{limits: map[string]*Limit{}, cautions: map[string]string{}}
+	inForce, replaced := map[string]*file{}, map[string]string{}
+	for _, layer := range layers {
+		all, problems := readLayer(layer)
+		s.problems = append(s.problems, problems...)
+		if all.limits != nil {
+			s.readLimits(all.limits, around.limits)
+		}
+		if all.cautions != nil {
+			s.readCautions(all.cautions, around.cautions)
+		}
+		for _, f := range all.rules {
+			if before := inForce[f.path]; before != nil {
+				replaced[f.path] = before.layer.Name
+			}
+			inForce[f.path] = f
+		}
+	}
+	modules, problems := readRules(inForce, around)
+	compiler, refused := compile(modules)
+	problems = append(problems, besides(refused, problems)...)
+	if problems = tidy(append(s.problems, problems...)); len(problems) > 0 {
+		return nil, problems
+	}
+	b := &Book{deadline: deadline, cautions: around.cautions, limits: sortedLimits(around.limits)}
+	store := storeOf(b.limits)
+	for _, m := range modules {
+		m.rule.Replaces = replaced[m.path]
+		query, err := prepare(ctx, compiler, store, m.rule)
+		if err != nil {
+			return nil, source.Problems{m.whole("cannot be prepared: "+err.Error(), "", "")}
+		}
+		b.rules, b.queries = append(b.rules, m.rule), append(b.queries, query)
+	}
+	return b, nil
+}
+
+// readRules parses the files and checks each rule by itself, in the order of
+// their ids.
+func readRules(inForce map[string]*file, around surroundings) ([]*module, source.Problems) {
+	var (
+		modules  []*module
+		problems source.Problems
+	)
+	for _, path := range slices.Sorted(maps.Keys(inForce)) {
+		m, faults := parse(inForce[path])
+		problems = append(problems, faults...)
+		if m == nil {
+			continue
+		}
+		modules = append(modules, m)
+		problems = append(problems, m.declare(around)...)
+		problems = append(problems, m.references(around.limits)...)
+		problems = append(problems, m.declared()...)
+		problems = append(problems, m.proofs()...)
+		problems = append(problems, m.vocabulary()...)
+	}
+	slices.SortFunc(modules, func(a, b *module) int { return cmp.Compare(a.id, b.id) })
+	return modules, problems
+}
+
+func sortedLimits(limits map[string]*Limit) []*Limit {
+	return slices.SortedFunc(maps.Values(limits), func(a, b *Limit) int { return cmp.Compare(a.Name, b.Name) })
+}

@@ -1,0 +1,108 @@
+package rulebook
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/open-policy-agent/opa/v1/ast"
+
+	"greysill/checker/figures"
+	"greysill/checker/source"
+)
+
+// Input gives the figures as rules see them: every list of the catalogue, also
+// when it is empty, numbers rounded to 9 significant digits, and unknown figures
+// left out. Of each list that rules must not see, the map says why: OPA would take a
+// number that is not finite, and two subjects of one name would be proved
+// together. Such lists are empty in the input.
+func Input(f *figures.Figures) (ast.Value, map[string]error) {
+	unfit := map[string]error{}
+	groups := map[string]ast.Object{}
+	root := ast.NewObject()
+	for _, l := range figures.Catalogue {
+		items, err := listInput(f.List(l.Name))
+		if err != nil {
+			unfit[l.Name] = err
+		}
+		at, name := root, l.Name
+		if group, rest, nested := strings.Cut(l.Name, "."); nested {
+			if groups[group] == nil {
+				groups[group] = ast.NewObject()
+				root.Insert(ast.StringTerm(group), ast.NewTerm(groups[group]))
+			}
+			at, name = groups[group], rest
+		}
+		at.Insert(ast.StringTerm(name), ast.NewTerm(items))
+	}
+	return root, unfit
+}
+
+func listInput(items []*figures.Item) (*ast.Array, error) {
+	terms := make([]*ast.Term, 0, len(items))
+	names := make(map[string]bool, len(items))
+	for _, item := range items {
+		if names[item.Subject.Name] {
+			return ast.NewArray(), fmt.Errorf("two items of %s are named %s", item.List.Name, source.Quote(item.Subject.Name))
+		}
+		names[item.Subject.Name] = true
+		object, err := itemInput(item)
+		if err != nil {
+			return ast.NewArray(), err
+		}
+		terms = append(terms, ast.NewTerm(object))
+	}
+	return ast.NewArray(terms...), nil
+}
+
+func itemInput(item *figures.Item) (ast.Object, error) {
+	pairs := make([][2]*ast.Term, 0, len(item.Values)+1)
+	pairs = append(pairs, ast.Item(subjectTerm, ast.StringTerm(item.Subject.Name)))
+	for i, field := range item.List.Fields {
+		value := &item.Values[i]
+		if !value.Known() {
+			continue
+		}
+		term, err := valueTerm(field, value)
+		if err != nil {
+			return nil, fmt.Errorf("%s of %s %w", field.Name, source.Quote(item.Subject.Name), err)
+		}
+		pairs = append(pairs, ast.Item(nameTerm(field.Name), term))
+	}
+	return ast.NewObject(pairs...), nil
+}
+
+var (
+	subjectTerm = ast.StringTerm("subject")
+	nameTerms   = namesOf(figures.Catalogue)
+)
+
+// namesOf makes the fields' names as OPA has them, once for all items.
+func namesOf(lists []*figures.List) map[string]*ast.Term {
+	names := map[string]*ast.Term{}
+	for _, l := range lists {
+		for _, f := range l.Fields {
+			names[f.Name] = ast.StringTerm(f.Name)
+		}
+	}
+	return names
+}
+
+func nameTerm(name string) *ast.Term {
+	if term := nameTerms[name]; term != nil {
+		return term
+	}
+	return ast.StringTerm(name)
+}
+
+func valueTerm(field *figures.Field, value *figures.Value) (*ast.Term, error) {
+	switch field.Kind {
+	case figures.Text:
+		return ast.StringTerm(value.Text), nil
+	case figures.Truth:
+		return ast.BooleanTerm(value.Truth), nil
+	}
+	if !finite(value.Number) {
+		return nil, fmt.Errorf("is worked out as %v, which is no finite number", value.Number)
+	}
+	return ast.NumberTerm(number(value.Number)), nil
+}

@@ -1,0 +1,103 @@
+package main
+
+import (
+	"bufio"
+	"fmt"
+	"io"
+	"time"
+
+	"greysill/checker/report"
+)
+
+// outlets are the reports of one review, open for writing.
+type outlets struct {
+	job     *job
+	console console
+	open    []outlet
+	spoken  bool // a report goes to standard output
+}
+
+// outlet is one report and the place it goes to.
+type outlet struct {
+	report.Report
+	buffer *bufio.Writer
+	file   *replacement // nil for standard output
+}
+
+// begin opens every report that is wanted.
+func (o *outlets) begin() error {
+	for _, t := range o.job.targets {
+		var (
+			sink    io.Writer = o.console.out
+			file    *replacement
+			err     error
+			options = o.job.options(nil)
+		)
+		if t.file == "-" {
+			o.spoken, options = true, o.job.options(o.console.out)
+		} else if file, err = replace(t.file); err != nil {
+			return err
+		} else {
+			sink = file
+		}
+		options.Figures, options.AsOf = o.job.figures, o.job.day.Format(time.DateOnly)
+		buffer := bufio.NewWriter(sink)
+		written, err := report.New(t.kind, buffer, options)
+		if err != nil {
+			return err
+		}
+		o.open = append(o.open, outlet{written, buffer, file})
+	}
+	return nil
+}
+
+// design adds one design to every report. When none goes to standard output,
+// standard error says in a line what the design came to.
+func (o *outlets) design(j *report.Judged) error {
+	for _, out := range o.open {
+		if err := out.Design(j); err != nil {
+			return err
+		}
+	}
+	if !o.spoken {
+		for _, p := range j.Problems {
+			fmt.Fprintf(o.console.err, "%s: %s\n", p.Position, p.Sentence())
+		}
+		fmt.Fprintln(o.console.err, report.Line(j))
+	}
+	return nil
+}
+
+// finish ends every report and puts the files in their places.
+func (o *outlets) finish(passedOver []skipped) error {
+	names := make([]string, len(passedOver))
+	for i, s := range passedOver {
+		names[i] = s.file + ": " + s.why
+	}
+	for _, out := range o.open {
+		if err := out.Close(names); err != nil {
+			return err
+		}
+		if err := out.buffer.Flush(); err != nil {
+			return err
+		}
+	}
+	for _, out := range o.open {
+		if out.file == nil {
+			continue
+		}
+		if err := out.file.commit(); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// discard drops what was not finished, so that no report is ever half there.
+func (o *outlets) discard() {
+	for _, out := range o.open {
+		if out.file != nil {
+			out.file.discard()
+		}
+	}
+}

@@ -1,0 +1,205 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"os"
+	"path/filepath"
+	"time"
+
+	"greysill/checker"
+	"greysill/checker/report"
+	"greysill/checker/rulebook"
+	"greysill/checker/source"
+)
+
+const reviewHelp = `greysill review [flags] FILE|DIR|-… judges designs and writes reports. Folders are
+walked for *.json files whose format is a greywater design; others are named as
+skipped. A dash reads standard input.
+
+Exit status: 0 nothing failed, 1 something failed, 2 the check could not be made;
+with several files, the worst.
+`
+
+// reviewFlags are the flags of review.
+type reviewFlags struct {
+	*common
+	reports []string
+	asOf    string
+	name    string
+	strict  bool
+	figures bool
+}
+
+func addReviewFlags(flags *flagSet) *reviewFlags {
+	f := &reviewFlags{common: addCommon(flags)}
+	flags.StringArrayVar(&f.reports, "report", nil, "write a report of `KIND[=FILE]`, text or json, to FILE or to standard output; repeatable (default text)")
+	flags.StringVar(&f.asOf, "as-of", "", "the `DATE`, YYYY-MM-DD, on which variances must not have expired (default today)")
+	flags.StringVar(&f.name, "name", "", "the `PATH` to name standard input by")
+	flags.BoolVar(&f.strict, "strict", false, "a warning also gives exit status 1")
+	flags.BoolVar(&f.figures, "figures", false, "put every computed figure into the json report")
+	return f
+}
+
+func review(ctx context.Context, c console, args []string) int {
+	flags := newFlags("review", reviewHelp)
+	f := addReviewFlags(flags)
+	operands, done, err := flags.parse(c, args)
+	if done {
+		return exitPass
+	}
+	job, err := f.job(operands, err)
+	if err != nil {
+		return badUsage(c, "review", err)
+	}
+	files, err := gather(operands)
+	if err != nil {
+		return unusable(c, fmt.Errorf("greysill: %w", err))
+	}
+	if err := job.spare(files.files); err != nil {
+		return badUsage(c, "review", err)
+	}
+	if job.book, err = f.book(ctx); err != nil {
+		return unusable(c, err)
+	}
+	return job.run(ctx, c, files)
+}
+
+// job is one review, ready to run.
+type job struct {
+	*reviewFlags
+	targets []target
+	day     time.Time
+	book    *rulebook.Book
+}
+
+// job checks what the command line asks for, err being what parsing it gave.
+func (f *reviewFlags) job(operands []string, err error) (*job, error) {
+	if err != nil {
+		return nil, err
+	}
+	if len(operands) == 0 {
+		return nil, errors.New("no design to review; name a file, a folder, or - for standard input")
+	}
+	if err := f.check(); err != nil {
+		return nil, err
+	}
+	if err := f.naming(operands); err != nil {
+		return nil, err
+	}
+	j := &job{reviewFlags: f}
+	if j.targets, err = parseTargets(f.reports); err != nil {
+		return nil, err
+	}
+	j.day, err = day(f.asOf)
+	return j, err
+}
+
+// naming refuses a name for standard input when that is not read.
+func (f *reviewFlags) naming(operands []string) error {
+	for _, operand := range operands {
+		if operand == "-" {
+			return nil
+		}
+	}
+	if f.name != "" {
+		return errors.New("--name is for standard input; give - as the file")
+	}
+	return nil
+}
+
+// day reads the date of --as-of, today when there is none.
+func day(text string) (time.Time, error) {
+	if text == "" {
+		return time.Now(), nil
+	}
+	d, err := time.Parse(time.DateOnly, text)
+	if err != nil {
+		return d, fmt.Errorf("--as-of: %q is no date; expected one such as 2026-05-31", text)
+	}
+	return d, nil
+}
+
+// spare refuses a report that would write over a design.
+func (j *job) spare(designs []string) error {
+	for _, t := range j.targets {
+		for _, d := range designs {
+			if t.file != "-" && same(t.file, d) {
+				return fmt.Errorf("--report %s=%s would write over the design; name another file", t.kind, t.file)
+			}
+		}
+	}
+	return nil
+}
+
+func same(a, b string) bool {
+	one, err := os.Stat(a)
+	if err != nil {
+		return filepath.Clean(a) == filepath.Clean(b)
+	}
+	other, err := os.Stat(b)
+	return err == nil && os.SameFile(one, other)
+}
+
+// run judges the files and writes the reports. The worst outcome is the exit
+// status.
+func (j *job) run(ctx context.Context, c console, in inputs) int {
+	out := &outlets{job: j, console: c}
+	if err := out.begin(); err != nil {
+		return unusable(c, fmt.Errorf("greysill: cannot write: %w", err))
+	}
+	defer out.discard()
+	check, err := checker.New(checker.WithBook(j.book), checker.AsOf(j.day))
+	if err != nil {
+		return unusable(c, err)
+	}
+	worst := exitPass
+	err = check.CheckAll(ctx, j.files(c, in.files), func(r *checker.Result) error {
+		worst = max(worst, j.status(r))
+		return out.design(&report.Judged{Name: r.Name, Design: r.Design, Figures: r.Figures, Verdict: r.Verdict, Problems: r.Problems, Book: j.book})
+	})
+	if err == nil {
+		err = out.finish(in.skipped)
+	}
+	if err != nil {
+		return unusable(c, fmt.Errorf("greysill: %w", err))
+	}
+	return worst
+}
+
+// status gives the exit status that one design comes to.
+func (j *job) status(r *checker.Result) int {
+	switch r.Status() {
+	case rulebook.Unjudged:
+		return exitUnjudged
+	case rulebook.Fail:
+		return exitFail
+	case rulebook.Warn:
+		if j.strict {
+			return exitFail
+		}
+	}
+	return exitPass
+}
+
+// files gives the designs to judge, standard input read and named.
+func (j *job) files(c console, names []string) []checker.File {
+	files := make([]checker.File, len(names))
+	for i, name := range names {
+		files[i] = checker.File{Name: name}
+		if name == "-" {
+			files[i] = standardInput(c, j.name)
+		}
+	}
+	return files
+}
+
+// standardInput reads a design from standard input.
+func standardInput(c console, name string) checker.File {
+	if name == "" {
+		name = "-"
+	}
+	text, problems := source.ReadAll(name, c.in)
+	return checker.File{Name: name, Text: text, Problems: problems, Read: true}
+}

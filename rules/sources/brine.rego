@@ -1,0 +1,32 @@
+# METADATA
+# title: No water softener backwash enters the greywater train.
+# description: >-
+#   The backwash is brine. Its salt kills the plants of a bed or basin and closes the pores of clay soil for good.
+# custom:
+#   subjects: inflows
+#   level: fail
+#   measures:
+#     - {field: water}
+#     - {field: enters_train}
+#     - {field: route}
+#   remedy: >-
+#     Lead {subject} past the greywater train, to the sewer or wherever the authority lets brine go.
+#   sources:
+#     - title: Montana Code Annotated 15-24-3201
+#       place: definition of gray water, which leaves softener water out
+#       standing: published
+#     - title: Salt kills plants and closes clay soil
+#       standing: common practice
+package greysill.sources.brine
+
+import rego.v2
+
+proved contains i.subject if {
+	some i in input.inflows
+	i.water in {"greywater", "toilet waste", "kitchen waste", "clear water"}
+}
+
+proved contains i.subject if {
+	some i in input.inflows
+	i.enters_train == false
+}

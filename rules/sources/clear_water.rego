@@ -1,0 +1,36 @@
+# METADATA
+# title: No sump, foundation, roof, condensate or storm water joins at or above the bed.
+# description: >-
+#   One storm brings more water than the house gives in weeks. It flushes the bed out, drowns the plants and pushes
+#   greywater that nothing has cleaned yet to the surface.
+# custom:
+#   subjects: inflows
+#   level: fail
+#   measures:
+#     - {field: water}
+#     - {field: enters_at_or_above_bed}
+#     - {field: route}
+#   remedy: >-
+#     Lead {subject} to a place of its own, away from the greywater train and downhill of it, where the storm drainage
+#     rules let it go.
+#   caution: pathogens
+#   sources:
+#     - title: Administrative Rules of South Dakota 74:53:01:17
+#       place: no footing, roof or sump drainage into the system
+#       standing: published
+#     - title: Washington Administrative Code 246-274-440
+#       place: footing and roof drains kept away
+#       standing: published
+package greysill.sources.clear_water
+
+import rego.v2
+
+proved contains i.subject if {
+	some i in input.inflows
+	i.water in {"greywater", "toilet waste", "kitchen waste", "brine"}
+}
+
+proved contains i.subject if {
+	some i in input.inflows
+	i.enters_at_or_above_bed == false
+}

@@ -1,0 +1,52 @@
+package greysill.sources.toilet_waste_test
+
+import rego.v2
+
+import data.greysill.sources.toilet_waste
+
+test_pass_every_other_water if {
+	inflows := [
+		{"subject": "shower-1", "water": "greywater", "enters_train": true},
+		{"subject": "sink-1", "water": "kitchen waste", "enters_train": true},
+		{"subject": "roof-1", "water": "clear water", "enters_train": true},
+		{"subject": "softener-1", "water": "brine", "enters_train": true},
+	]
+	toilet_waste.proved == {"shower-1", "sink-1", "roof-1", "softener-1"} with input as {"inflows": inflows}
+}
+
+test_pass_toilet_that_drains_to_the_sewer if {
+	inflows := [{"subject": "toilet-1", "water": "toilet waste", "enters_train": false}]
+	toilet_waste.proved == {"toilet-1"} with input as {"inflows": inflows}
+}
+
+test_fail_toilet_that_enters_the_train if {
+	inflows := [
+		{"subject": "toilet-1", "water": "toilet waste", "enters_train": true},
+		{"subject": "shower-1", "water": "greywater", "enters_train": true},
+	]
+	toilet_waste.proved == {"shower-1"} with input as {"inflows": inflows}
+}
+
+test_fail_water_of_no_known_class if {
+	inflows := [
+		{"subject": "fixture-1", "water": "toilet water", "enters_train": true},
+		{"subject": "shower-1", "water": "greywater", "enters_train": true},
+	]
+	toilet_waste.proved == {"shower-1"} with input as {"inflows": inflows}
+}
+
+test_not_shown_where_it_drains if {
+	inflows := [
+		{"subject": "toilet-1", "water": "toilet waste"},
+		{"subject": "shower-1", "water": "greywater"},
+	]
+	toilet_waste.proved == {"shower-1"} with input as {"inflows": inflows}
+}
+
+test_not_shown_water if {
+	inflows := [
+		{"subject": "fixture-1", "enters_train": true},
+		{"subject": "fixture-2", "enters_train": false},
+	]
+	toilet_waste.proved == {"fixture-2"} with input as {"inflows": inflows}
+}
