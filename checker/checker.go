@@ -93,12 +93,17 @@ const (
 	Unjudged Outcome = "unjudged" // the file has problems, or a rule could not be judged
 )
 
+// Status gives what the check came to, warnings told from passes.
+func (r *Result) Status() rulebook.Status {
+	if r.Verdict == nil {
+		return rulebook.Unjudged
+	}
+	return r.Verdict.Status()
+}
+
 // Outcome gives what the check came to.
 func (r *Result) Outcome() Outcome {
-	if r.Verdict == nil {
-		return Unjudged
-	}
-	switch r.Verdict.Status() {
+	switch r.Status() {
 	case rulebook.Unjudged:
 		return Unjudged
 	case rulebook.Fail:
@@ -109,24 +114,41 @@ func (r *Result) Outcome() Outcome {
 
 // Check checks the design in the file.
 func (c *Checker) Check(ctx context.Context, path string) *Result {
-	d, problems := design.ReadFile(path)
-	return c.judge(ctx, path, d, problems)
+	return c.check(ctx, File{Name: path})
 }
 
 // CheckBytes checks the design that the text holds. Messages call it by the
 // name.
 func (c *Checker) CheckBytes(ctx context.Context, name string, text []byte) *Result {
-	d, problems := design.Read(name, text)
-	return c.judge(ctx, name, d, problems)
+	return c.check(ctx, File{Name: name, Text: text, Read: true})
 }
 
-func (c *Checker) judge(ctx context.Context, name string, d *design.Design, problems source.Problems) *Result {
-	r := &Result{Name: name, Problems: problems}
-	if len(problems) > 0 {
+// File is one design to check: a file's name, or what was read already, from
+// standard input for instance.
+type File struct {
+	Name     string
+	Read     bool            // Text and Problems say what was read; else the file of that name is read
+	Text     []byte          // of the design
+	Problems source.Problems // what kept it from being read
+}
+
+func (f *File) design() (*design.Design, source.Problems) {
+	switch {
+	case !f.Read:
+		return design.ReadFile(f.Name)
+	case len(f.Problems) > 0:
+		return nil, f.Problems
+	}
+	return design.Read(f.Name, f.Text)
+}
+
+func (c *Checker) check(ctx context.Context, f File) *Result {
+	r := &Result{Name: f.Name}
+	if r.Design, r.Problems = f.design(); len(r.Problems) > 0 {
+		r.Design = nil
 		return r
 	}
-	r.Design = d
-	r.Figures = figures.Compute(d)
+	r.Figures = figures.Compute(r.Design)
 	r.Verdict = c.book.Judge(ctx, r.Figures, c.asOf)
 	return r
 }
@@ -136,10 +158,10 @@ func (c *Checker) judge(ctx context.Context, name string, d *design.Design, prob
 // thousand results are never in memory at once.
 const ahead = 4
 
-// CheckAll checks the designs in the files on all cores and hands each result
-// to the function in the order of the paths. It ends early, with the error, when
+// CheckAll checks the designs on all cores and hands each result to the function
+// in the order of the files. It ends early, with the error, when
 // the function returns one or the context ends.
-func (c *Checker) CheckAll(ctx context.Context, paths []string, handle func(*Result) error) error {
+func (c *Checker) CheckAll(ctx context.Context, files []File, handle func(*Result) error) error {
 	var wg sync.WaitGroup
 	defer wg.Wait()
 	checking, stop := context.WithCancel(ctx)
@@ -150,7 +172,7 @@ func (c *Checker) CheckAll(ctx context.Context, paths []string, handle func(*Res
 	turns := make(chan chan *Result, ahead*cores)
 	wg.Go(func() {
 		defer close(turns)
-		for _, path := range paths {
+		for _, f := range files {
 			turn := make(chan *Result, 1)
 			select {
 			case turns <- turn:
@@ -159,7 +181,7 @@ func (c *Checker) CheckAll(ctx context.Context, paths []string, handle func(*Res
 			}
 			running <- struct{}{}
 			wg.Go(func() {
-				turn <- c.Check(checking, path)
+				turn <- c.check(checking, f)
 				<-running
 			})
 		}

@@ -105,13 +105,27 @@ func copies(t testing.TB, of string, n int) []string {
 	return paths
 }
 
+func filesOf(paths []string) []checker.File {
+	var files []checker.File
+	for _, path := range paths {
+		files = append(files, checker.File{Name: path})
+	}
+	return files
+}
+
 func TestCheckAllKeepsTheOrder(t *testing.T) {
 	paths := copies(t, passing, 50)
 	paths[7] = faulty
 	paths[20] = "no-such-design"
 	var names []string
 	var outcomes []checker.Outcome
-	err := newChecker(t).CheckAll(t.Context(), paths, func(r *checker.Result) error {
+	files := filesOf(paths)
+	text, err := os.ReadFile(passing)
+	require.NoError(t, err)
+	files[30] = checker.File{Name: "-", Read: true, Text: text}
+	files[31] = checker.File{Name: "-", Read: true, Problems: source.Problems{{Found: "the file is too large"}}}
+	paths[30], paths[31] = "-", "-"
+	err = newChecker(t).CheckAll(t.Context(), files, func(r *checker.Result) error {
 		names, outcomes = append(names, r.Name), append(outcomes, r.Outcome())
 		return nil
 	})
@@ -119,14 +133,16 @@ func TestCheckAllKeepsTheOrder(t *testing.T) {
 	require.Equal(t, paths, names)
 	require.Equal(t, checker.Fail, outcomes[7])
 	require.Equal(t, checker.Unjudged, outcomes[20])
+	require.Equal(t, checker.Pass, outcomes[30])
+	require.Equal(t, checker.Unjudged, outcomes[31])
 	require.Equal(t, checker.Pass, outcomes[49])
 }
 
 func TestCheckAllEndsEarly(t *testing.T) {
-	c, paths := newChecker(t), copies(t, passing, 20)
+	c, files := newChecker(t), filesOf(copies(t, passing, 20))
 	full := errors.New("the disk is full")
 	seen := 0
-	require.ErrorIs(t, c.CheckAll(t.Context(), paths, func(*checker.Result) error {
+	require.ErrorIs(t, c.CheckAll(t.Context(), files, func(*checker.Result) error {
 		seen++
 		return full
 	}), full)
@@ -134,7 +150,7 @@ func TestCheckAllEndsEarly(t *testing.T) {
 
 	ctx, cancel := context.WithCancel(t.Context())
 	seen = 0
-	require.ErrorIs(t, c.CheckAll(ctx, paths, func(*checker.Result) error {
+	require.ErrorIs(t, c.CheckAll(ctx, files, func(*checker.Result) error {
 		seen++
 		cancel()
 		return nil
@@ -177,10 +193,10 @@ func BenchmarkCheckOne(b *testing.B) {
 }
 
 func BenchmarkCheck1000(b *testing.B) {
-	c, paths := newChecker(b), copies(b, passing, 1000)
+	c, files := newChecker(b), filesOf(copies(b, passing, 1000))
 	b.ReportAllocs()
 	for b.Loop() {
-		require.NoError(b, c.CheckAll(b.Context(), paths, func(*checker.Result) error { return nil }))
+		require.NoError(b, c.CheckAll(b.Context(), files, func(*checker.Result) error { return nil }))
 	}
 	b.ReportMetric(float64(1000*b.N)/b.Elapsed().Seconds(), "designs/s")
 }

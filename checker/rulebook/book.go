@@ -80,6 +80,9 @@ func Load(ctx context.Context, layers ...Layer) (*Book, error) {
 	if problems = tidy(append(s.problems, problems...)); len(problems) > 0 {
 		return nil, problems
 	}
+	if len(modules) == 0 {
+		return nil, noRules(layers)
+	}
 	b := &Book{deadline: deadline, cautions: around.cautions, limits: sortedLimits(around.limits)}
 	store := storeOf(b.limits)
 	for _, m := range modules {
@@ -91,6 +94,16 @@ func Load(ctx context.Context, layers ...Layer) (*Book, error) {
 		b.rules, b.queries = append(b.rules, m.rule), append(b.queries, query)
 	}
 	return b, nil
+}
+
+// noRules refuses a book by which every design would pass.
+func noRules(layers []Layer) source.Problems {
+	var p source.Problem
+	for _, layer := range layers {
+		p.File = layer.Name
+	}
+	p.Found, p.Expected = "holds no rule", "TOPIC/RULE.rego"
+	return source.Problems{p}
 }
 
 // readRules parses the files and checks each rule by itself, in the order of

@@ -15,13 +15,13 @@ import (
 	"greysill/checker/source"
 )
 
-// NewCompiler gives a strict compiler that holds every module to the rule
+// newCompiler gives a strict compiler that holds every module to the rule
 // input's schema. The schema stands at the root, so that it needs no annotation:
 // OPA drops the annotations of modules that it parses itself.
-func NewCompiler() *ast.Compiler {
+func newCompiler() *ast.Compiler {
 	schemas := ast.NewSchemaSet()
-	schemas.Put(ast.SchemaRootRef, InputSchema())
-	c := ast.NewCompiler().WithCapabilities(RuleCapabilities()).WithStrict(true).WithSchemas(schemas).WithUseTypeCheckAnnotations(true)
+	schemas.Put(ast.SchemaRootRef, inputSchema())
+	c := ast.NewCompiler().WithCapabilities(ruleCapabilities()).WithStrict(true).WithSchemas(schemas).WithUseTypeCheckAnnotations(true)
 	return c.SetErrorLimit(0)
 }
 
@@ -32,7 +32,7 @@ func compile(modules []*module) (*ast.Compiler, source.Problems) {
 	for _, m := range modules {
 		parsed[m.name()] = m.parsed
 	}
-	c := NewCompiler()
+	c := newCompiler()
 	if c.Compile(parsed); !c.Failed() {
 		return c, nil
 	}
@@ -46,17 +46,17 @@ func compile(modules []*module) (*ast.Compiler, source.Problems) {
 // compileAlone compiles one rule twice, the second time without what stops the
 // compiler before it looks at types: strictness and functions that there are not.
 func (m *module) compileAlone() source.Problems {
-	strict := NewCompiler()
+	strict := newCompiler()
 	if strict.Compile(map[string]*ast.Module{m.name(): m.parsed}); !strict.Failed() {
 		return nil
 	}
-	allowed := RuleCapabilities()
+	allowed := ruleCapabilities()
 	for _, e := range strict.Errors {
 		if name, ok := undefinedFunction(e); ok {
 			allowed.Builtins = append(allowed.Builtins, m.standIn(name))
 		}
 	}
-	lenient := NewCompiler().WithStrict(false).WithCapabilities(allowed)
+	lenient := newCompiler().WithStrict(false).WithCapabilities(allowed)
 	lenient.Compile(map[string]*ast.Module{m.name(): m.parsed})
 	return append(m.refusals(strict.Errors), m.refusals(lenient.Errors)...)
 }

@@ -171,7 +171,7 @@ func (g *grid) input(t *testing.T, points []map[string]any, l *figures.List) ast
 
 // inputWith is an empty input with one list.
 func inputWith(t *testing.T, name string, listed *ast.Array) ast.Value {
-	input, unfit := Input(&figures.Figures{})
+	input, unfit := Input(figuresOf())
 	require.Empty(t, unfit)
 	at, path := input.(ast.Object), strings.Split(name, ".")
 	for _, group := range path[:len(path)-1] {

@@ -126,8 +126,8 @@ func (v *Verdict) Status() Status {
 // zero Position when the design was not read from one.
 func (v *Verdict) Position(item *figures.Item) source.Position {
 	d := v.Figures.Design
-	if d == nil || d.Document == nil || len(item.Subject.Pointers) == 0 {
+	if d == nil || d.Document == nil {
 		return source.Position{}
 	}
-	return d.Document.Position(item.Subject.Pointers[0])
+	return d.Document.Position(place(item))
 }

@@ -2,6 +2,7 @@ package rulebook
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/open-policy-agent/opa/v1/ast"
@@ -13,14 +14,18 @@ import (
 // Input gives the figures as rules see them: every list of the catalogue, also
 // when it is empty, numbers rounded to 9 significant digits, and unknown figures
 // left out. Of each list that rules must not see, the map says why: OPA would take a
-// number that is not finite, and two subjects of one name would be proved
-// together. Such lists are empty in the input.
+// number that is not finite, two subjects of one name would be proved together,
+// and a list that was not worked out would pass for one without subjects. Such
+// lists are empty in the input.
 func Input(f *figures.Figures) (ast.Value, map[string]error) {
 	unfit := map[string]error{}
 	groups := map[string]ast.Object{}
 	root := ast.NewObject()
 	for _, l := range figures.Catalogue {
 		items, err := listInput(f.List(l.Name))
+		if !worked(f, l) {
+			err = fmt.Errorf("the list %s was not worked out", l.Name)
+		}
 		if err != nil {
 			unfit[l.Name] = err
 		}
@@ -35,6 +40,11 @@ func Input(f *figures.Figures) (ast.Value, map[string]error) {
 		at.Insert(ast.StringTerm(name), ast.NewTerm(items))
 	}
 	return root, unfit
+}
+
+// worked reports whether the figures have the list, empty or not.
+func worked(f *figures.Figures, l *figures.List) bool {
+	return slices.ContainsFunc(f.Lists, func(items figures.Items) bool { return items.List.Name == l.Name })
 }
 
 func listInput(items []*figures.Item) (*ast.Array, error) {

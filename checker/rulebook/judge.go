@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"context"
 	"fmt"
-	"math"
 	"runtime"
 	"slices"
 	"sync"
@@ -12,14 +11,10 @@ import (
 
 	"github.com/open-policy-agent/opa/v1/ast"
 	"github.com/open-policy-agent/opa/v1/rego"
-	"github.com/open-policy-agent/opa/v1/topdown"
 
 	"greysill/checker/figures"
 	"greysill/checker/source"
 )
-
-// deadline bounds the judging of one design by one rule.
-const deadline = 5 * time.Second
 
 // Judge holds the figures against every rule. Variances count that have not
 // expired on the day of asOf. It is safe for concurrent use.
@@ -50,14 +45,23 @@ func inDocument(f *figures.Figures, list string) []*figures.Item {
 	}
 	places := make(map[string]source.Position, len(items))
 	for _, item := range items {
-		if pointer := item.Subject.Pointers[0]; places[pointer].Line == 0 {
+		if pointer := place(item); places[pointer].Line == 0 {
 			places[pointer] = f.Design.Document.Position(pointer)
 		}
 	}
 	return slices.SortedStableFunc(slices.Values(items), func(a, b *figures.Item) int {
-		p, q := places[a.Subject.Pointers[0]], places[b.Subject.Pointers[0]]
+		p, q := places[place(a)], places[place(b)]
 		return cmp.Or(cmp.Compare(p.Line, q.Line), cmp.Compare(p.Column, q.Column))
 	})
+}
+
+// place gives the pointer to what an item is about, to the document as a whole
+// when it is about nothing less.
+func place(item *figures.Item) string {
+	if len(item.Subject.Pointers) == 0 {
+		return ""
+	}
+	return item.Subject.Pointers[0]
 }
 
 // manyItems is the number of items from which on it pays to judge rules side by
@@ -124,63 +128,6 @@ func (j *judgement) broken(err error) Verdict {
 	return Verdict{Broken: []Broken{{Rule: j.rule, Err: fmt.Errorf("rule %s could not be judged: %w", j.rule.ID, err)}}}
 }
 
-// answer is what a rule says of a design.
-type answer struct {
-	proved  map[string]bool
-	excused map[string]string // the reasons
-}
-
-// ask evaluates the rule.
-func (j *judgement) ask(ctx context.Context, input ast.Value) (answer, error) {
-	if ctx.Err() != nil {
-		return answer{}, context.Cause(ctx)
-	}
-	begun := time.Now()
-	limited, cancel := context.WithTimeout(ctx, j.book.deadline)
-	defer cancel()
-	set, err := j.query.Eval(limited, rego.EvalParsedInput(input), rego.EvalSortSets(true))
-	switch {
-	case topdown.IsCancel(err) && ctx.Err() != nil:
-		return answer{}, context.Cause(ctx)
-	case topdown.IsCancel(err):
-		return answer{}, fmt.Errorf("it took longer than the limit of %v (stopped after %v)", j.book.deadline, time.Since(begun).Round(time.Millisecond))
-	case err != nil:
-		return answer{}, err
-	case len(set) != 1:
-		return answer{}, fmt.Errorf("it does not say what it proves")
-	}
-	return read(set[0].Bindings)
-}
-
-// read takes the two sets out of what OPA gives for them.
-func read(bindings rego.Vars) (answer, error) {
-	a := answer{proved: map[string]bool{}, excused: map[string]string{}}
-	proved, ok := bindings["proved"].([]any)
-	if !ok {
-		return a, fmt.Errorf("proved is not a set")
-	}
-	for _, member := range proved {
-		name, ok := member.(string)
-		if !ok {
-			return a, fmt.Errorf("proved holds %v, which is not the name of a subject", member)
-		}
-		a.proved[name] = true
-	}
-	excused, _ := bindings["excused"].([]any)
-	for _, member := range excused {
-		entry, _ := member.(map[string]any)
-		name, named := entry["subject"].(string)
-		reason, _ := entry["reason"].(string)
-		if !named || reason == "" {
-			return a, fmt.Errorf(`excused holds %v; expected {"subject": …, "reason": …}, with some words for the reason`, member)
-		}
-		if before, twice := a.excused[name]; !twice || reason < before {
-			a.excused[name] = reason
-		}
-	}
-	return a, nil
-}
-
 // sort makes a finding or an excuse of every subject. The subjects are those of
 // the list, whatever the rule says, so that none can be lost.
 func (j *judgement) sort(said answer) Verdict {
@@ -206,25 +153,6 @@ func (j *judgement) sort(said answer) Verdict {
 		v.NotApplicable = []*Rule{j.rule}
 	}
 	return v
-}
-
-// stranger gives the first name that is no subject.
-func stranger(said answer, known map[string]bool) (string, bool) {
-	var strangers []string
-	for name := range said.proved {
-		if !known[name] {
-			strangers = append(strangers, name)
-		}
-	}
-	for name := range said.excused {
-		if !known[name] {
-			strangers = append(strangers, name)
-		}
-	}
-	if len(strangers) == 0 {
-		return "", false
-	}
-	return slices.Min(strangers), true
 }
 
 // finding says what an item that is not excused amounts to. What is drawn and
@@ -263,57 +191,4 @@ func (j *judgement) lacks(item *figures.Item) []figures.Lack {
 		}
 	}
 	return lacks
-}
-
-// measured takes the measures that count for the item and are known, the one
-// with the least margin in proportion to its limit first.
-func (j *judgement) measured(item *figures.Item) []Measured {
-	var all []Measured
-	for i := range j.rule.Measures {
-		m := &j.rule.Measures[i]
-		value := item.Value(m.Field.Name)
-		if !value.Known() || !m.counts(item) {
-			continue
-		}
-		taken := Measured{Measure: m, Value: value}
-		if m.Limit != "" {
-			taken.Limit, _ = j.book.Limit(m.Limit)
-			taken.Margin = m.margin(value.Number, taken.Limit.Value)
-		}
-		all = append(all, taken)
-	}
-	slices.SortStableFunc(all, func(a, b Measured) int { return cmp.Compare(a.relative(), b.relative()) })
-	return all
-}
-
-// counts reports whether the item has the words that the measure is for.
-func (m *Measure) counts(item *figures.Item) bool {
-	for name, word := range m.Where {
-		if value := item.Value(name); !value.Known() || value.Text != word {
-			return false
-		}
-	}
-	return true
-}
-
-// margin gives how far the value lies on the right side of the limit, worked out
-// from the figures as the rule sees them, so that both agree at the limit.
-func (m *Measure) margin(value, limit float64) float64 {
-	if m.Bound == AtMost {
-		return rounded(limit - rounded(value))
-	}
-	return rounded(rounded(value) - limit)
-}
-
-// relative gives the margin in proportion to the value or the limit, whichever
-// is greater; measures without a limit come last.
-func (m *Measured) relative() float64 {
-	if m.Limit == nil {
-		return 2 // no margin is more than twice the greater of the two
-	}
-	scale := max(math.Abs(rounded(m.Value.Number)), math.Abs(m.Limit.Value))
-	if scale == 0 {
-		return 0
-	}
-	return m.Margin / scale
 }

@@ -9,8 +9,8 @@ import (
 	"greysill/checker/source"
 )
 
-// LimitsFormat is the value of the format entry of a limits.json.
-const LimitsFormat = "greysill-limits/1"
+// limitsFormat is the value of the format entry of a limits.json.
+const limitsFormat = "greysill-limits/1"
 
 var nameForm = regexp.MustCompile(`^[a-z][a-z0-9_]*$`)
 
@@ -22,7 +22,7 @@ func (s *strict) readLimits(f *file, limits map[string]*Limit) {
 		return
 	}
 	if format := s.required(root, "format"); format != nil {
-		choice(s, format, "format", LimitsFormat)
+		choice(s, format, "format", limitsFormat)
 	}
 	all := s.required(root, "limits")
 	if all == nil {

@@ -37,7 +37,7 @@ func parse(f *file) (*module, source.Problems) {
 	if !ok {
 		return nil, source.Problems{f.whole("a rule cannot lie here", "TOPIC/RULE.rego, both in small letters, digits and underscores", "")}
 	}
-	parsed, err := ast.ParseModuleWithOpts(f.name(), string(f.text), ast.ParserOptions{Capabilities: RuleCapabilities(), ProcessAnnotation: true})
+	parsed, err := ast.ParseModuleWithOpts(f.name(), string(f.text), ast.ParserOptions{Capabilities: ruleCapabilities(), ProcessAnnotation: true})
 	if err != nil {
 		return nil, f.refusals(err)
 	}

@@ -25,8 +25,8 @@ var testBuiltins = []string{
 	"object.get", "object.keys", "object.remove", "object.union", "or", "sort", "union",
 }
 
-// RuleCapabilities gives what the language offers to rules.
-func RuleCapabilities() *ast.Capabilities { return capabilities(ruleBuiltins) }
+// ruleCapabilities gives what the language offers to rules.
+func ruleCapabilities() *ast.Capabilities { return capabilities(ruleBuiltins) }
 
 // TestCapabilities gives what the language offers to the tests of rules.
 func TestCapabilities() *ast.Capabilities { return capabilities(ruleBuiltins, testBuiltins) }

@@ -1,18 +1,17 @@
 package rulebook
 
 import (
-	"encoding/json"
 	"strings"
 
 	"greysill/checker/figures"
 	"greysill/checker/quantity"
 )
 
-// InputSchema describes the rule input for those who write rules and for OPA's
+// inputSchema describes the rule input for those who write rules and for OPA's
 // type checker, from the catalogue of figures. It is plain on purpose, objects
 // with properties and arrays with items: the type checker takes no notice of
 // anything finer.
-func InputSchema() any {
+func inputSchema() any {
 	root := object("Everything that rules see of a design. A figure that the design does not show is left out of its item.")
 	for _, l := range figures.Catalogue {
 		at := root
@@ -27,12 +26,6 @@ func InputSchema() any {
 	root["$schema"] = "http://json-schema.org/draft-07/schema#"
 	root["title"] = "Rule input of greysill"
 	return root
-}
-
-// WriteInputSchema gives the schema as the file schema/rule-input.schema.json.
-func WriteInputSchema() ([]byte, error) {
-	text, err := json.MarshalIndent(InputSchema(), "", "  ")
-	return append(text, '\n'), err
 }
 
 func object(doc string) map[string]any {

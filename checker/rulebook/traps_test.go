@@ -147,11 +147,15 @@ func TestTrapTwoSubjectsOfOneName(t *testing.T) {
 }
 
 // Every list that a rule might read is there, so that none is missing without a
-// word.
+// word; one that was not worked out is not taken for an empty one.
 func TestTrapListsThatAreMissing(t *testing.T) {
-	input, unfit := Input(&figures.Figures{})
+	input, unfit := Input(figuresOf())
 	require.Empty(t, unfit)
 	for _, l := range figures.Catalogue {
 		require.Contains(t, input.String(), `"`+l.Name[strings.LastIndex(l.Name, ".")+1:]+`": []`)
 	}
+	v := load(t, wellLayer()).Judge(t.Context(), &figures.Figures{}, day)
+	require.Empty(t, v.NotApplicable)
+	require.Len(t, v.Broken, 1)
+	require.ErrorContains(t, v.Broken[0].Err, "the list clearances.well was not worked out")
 }

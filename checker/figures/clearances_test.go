@@ -1,0 +1,121 @@
+package figures_test
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+// yard is a site of 60 by 40 m with a bed of 6 by 3, a trench half a metre
+// wide, and what they keep clear of.
+var yard = train.with(entries{"site": `{"grid": {"unit": "m"}, "boundary": [[0, 0], [60, 0], [60, 40], [0, 40]],
+	"features": [
+		{"id": "well-1", "kind": "well", "at": [23, 35]},
+		{"id": "spring-1", "kind": "spring", "at": [17, 29]},
+		{"id": "house", "kind": "building", "outline": [[2, 33], [17, 33], [17, 38], [2, 38]]},
+		{"id": "brook", "kind": "stream", "path": [[0, 10], [60, 10]]},
+		{"id": "service-1", "kind": "water service", "path": [[50, 0], [50, 40]]}
+	],
+	"services": [
+		{"id": "water-1", "kind": "water", "path": [[40, 0], [40, 40]]},
+		{"id": "gas-1", "kind": "gas", "path": [[17, 0], [17, 40]]}
+	]}`})
+
+func TestClearances(t *testing.T) {
+	f := compute(t, yard)
+	tests := map[string]struct {
+		list, subject string
+		want          float64
+	}{
+		"a ring from a point":             {"well", "bed-1 and well-1", math.Hypot(23-20, 35-31)},
+		"a point inside a ring":           {"well", "bed-1 and spring-1", 0},
+		"a point from a point":            {"well", "tank-1 and well-1", math.Hypot(23-12, 35-30)},
+		"a ring from a ring":              {"building", "bed-1 and house", 33 - 31},
+		"a point from a ring":             {"building", "diverter-1 and house", 33 - 30},
+		"a ring from a line":              {"surface_water", "bed-1 and brook", 28 - 10},
+		"a trench from its edge":          {"surface_water", "trench-1 and brook", 20 - 10 - 0.5/2},
+		"a line across a ring":            {"buried_line", "bed-1 and gas-1", 0},
+		"a line across a trench":          {"buried_line", "trench-1 and gas-1", 0},
+		"a water line is a service":       {"buried_line", "bed-1 and water-1", 40 - 20},
+		"and a water line":                {"water_service", "bed-1 and water-1", 40 - 20},
+		"a water service as a feature":    {"water_service", "bed-1 and service-1", 50 - 20},
+		"the property line from inside":   {"property_line", "bed-1 and boundary", 40 - 31},
+		"the property line from a point":  {"property_line", "sewer-1 and boundary", 40 - 39},
+		"the property line from a trench": {"property_line", "trench-1 and boundary", 14 - 0.5/2},
+	}
+	for name, tt := range tests {
+		t.Run(name, func(t *testing.T) {
+			requireKnown(t, f, "clearances."+tt.list, tt.subject, map[string]any{"distance": tt.want})
+		})
+	}
+}
+
+func TestClearancesNameBothSides(t *testing.T) {
+	f := compute(t, yard)
+	requireKnown(t, f, "clearances.surface_water", "bed-1 and brook", map[string]any{
+		"part": "bed-1", "part_kind": "planted gravel bed", "works": "field", "feature": "brook", "feature_kind": "stream",
+	})
+	subject := f.List("clearances.surface_water")[2].Subject
+	require.Equal(t, []string{"bed-1", "brook"}, subject.IDs)
+	require.Equal(t, []string{"/parts/2", "/site/features/3"}, subject.Pointers)
+	requireKnown(t, f, "clearances.property_line", "bed-1 and boundary", map[string]any{"feature": "boundary", "feature_kind": "property line"})
+	require.Len(t, f.List("clearances.property_line"), 6, "one for each part")
+	require.Empty(t, f.List("clearances.pool"))
+}
+
+func TestWorks(t *testing.T) {
+	want := map[string]string{
+		"surge tank": "tank", "filter": "tank",
+		"planted gravel bed": "field", "mulch basin": "field", "infiltration trench": "field", "settling basin": "field", "pond": "field",
+		"drain pipe": "pipe", "overflow pipe": "pipe",
+		"diverter": "fitting", "spillway": "fitting", "storm inflow": "fitting", "sewer connection": "fitting", "septic connection": "fitting",
+	}
+	shapes := map[string]string{
+		"diverter": "at", "sewer connection": "at", "septic connection": "at", "surge tank": "at", "filter": "at", "storm inflow": "at",
+		"drain pipe": "path", "overflow pipe": "path", "spillway": "path",
+	}
+	coordinates := map[string]string{"at": `[1, 1]`, "path": `[[1, 1], [2, 1]]`, "outline": `[[1, 1], [2, 1], [2, 2]]`}
+	for _, kind := range kinds(t, "part") {
+		shape := shapes[kind]
+		if shape == "" {
+			shape = "outline"
+		}
+		f := compute(t, entries{"parts": `[{"id": "p", "kind": "` + kind + `", "` + shape + `": ` + coordinates[shape] + `}]`})
+		require.Equal(t, want[kind], known(t, f, "clearances.property_line", "p and boundary", "works"), kind)
+	}
+}
+
+func TestATrenchOfUnknownWidth(t *testing.T) {
+	f := compute(t, entries{"parts": `[{"id": "t", "kind": "infiltration trench", "path": [[1, 1], [2, 1]]}]`})
+	requireLacks(t, f, "clearances.property_line", "t and boundary", "distance", "/parts/0/width")
+	requireLacks(t, f, "parts", "t", "area", "/parts/0/width")
+	requireLacks(t, f, "parts", "t", "inside_boundary", "/parts/0/width")
+}
+
+func TestParts(t *testing.T) {
+	tests := map[string]struct {
+		part   string
+		inside bool
+		by     float64
+		area   float64
+	}{
+		"inside":                    {`"kind": "mulch basin", "outline": [[1, 1], [4, 1], [4, 3], [1, 3]]`, true, 0, 3 * 2},
+		"on the edge":               {`"kind": "mulch basin", "outline": [[0, 0], [4, 0], [4, 3], [0, 3]]`, true, 0, 4 * 3},
+		"over the edge":             {`"kind": "mulch basin", "outline": [[58, 1], [62, 1], [62, 3], [58, 3]]`, false, 2, 4 * 2},
+		"over a corner":             {`"kind": "pond", "outline": [[58, 38], [63, 38], [63, 44], [58, 44]]`, false, 5, 5 * 6},
+		"outside":                   {`"kind": "surge tank", "at": [-3, -4]`, false, 5, 0},
+		"a pipe over the edge":      {`"kind": "drain pipe", "path": [[50, 20], [61, 20]]`, false, 1, 0},
+		"a trench inside":           {`"kind": "infiltration trench", "path": [[10, 10], [20, 10]], "width": "0.6 m"`, true, 0, 10 * 0.6},
+		"a trench touching":         {`"kind": "infiltration trench", "path": [[10, 0.3], [20, 0.3]], "width": "0.6 m"`, true, 0, 10 * 0.6},
+		"a trench half over":        {`"kind": "infiltration trench", "path": [[10, 0.1], [20, 0.1]], "width": "0.6 m"`, false, 0.3 - 0.1, 10 * 0.6},
+		"a trench all over":         {`"kind": "infiltration trench", "path": [[10, -1], [20, -1]], "width": "0.6 m"`, false, 1 + 0.3, 10 * 0.6},
+		"a trench with its outline": {`"kind": "infiltration trench", "outline": [[1, 1], [4, 1], [4, 3], [1, 3]]`, true, 0, 3 * 2},
+	}
+	for name, tt := range tests {
+		t.Run(name, func(t *testing.T) {
+			f := compute(t, entries{"parts": `[{"id": "p", ` + tt.part + `}]`})
+			requireKnown(t, f, "parts", "p", map[string]any{"inside_boundary": tt.inside, "outside_by": tt.by, "area": tt.area})
+		})
+	}
+}
