@@ -48,10 +48,14 @@ const calendar = 2000
 // leftOpen gives those of the months that have a day outside a season. Without
 // a season that is all of them.
 func leftOpen(months []int, s *design.Season) []int {
+	if s == nil {
+		return months
+	}
+	from, to := seasonDay(s.From), seasonDay(s.To)
 	var open []int
 	for _, m := range months {
 		for day := range year[m].days {
-			if s == nil || !within(s, dayOf(m, day+1)) {
+			if !within(from, to, dayOf(m, day+1)) {
 				open = append(open, m)
 				break
 			}
@@ -62,8 +66,7 @@ func leftOpen(months []int, s *design.Season) []int {
 
 // within reports whether a day lies in a season, the first and last day
 // included.
-func within(s *design.Season, day int) bool {
-	from, to := seasonDay(s.From), seasonDay(s.To)
+func within(from, to, day int) bool {
 	if from <= to {
 		return from <= day && day <= to
 	}

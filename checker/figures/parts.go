@@ -39,25 +39,34 @@ func (p *part) onLand(figure func() Value) Value {
 }
 
 func (p *part) insideBoundary() Value {
-	return p.onLand(func() Value { return truth(p.beyond() == 0) })
+	return p.onLand(func() Value { return truth(p.inside()) })
 }
 
 func (p *part) outsideBy() Value {
 	return p.onLand(func() Value { return number(p.beyond()) })
 }
 
-// beyond is how far the part reaches beyond the boundary, half its width
+// inside reports whether all of the part is on one's own land, half its width
 // included where it is drawn as a line.
+func (p *part) inside() bool {
+	land := p.drawing.boundary
+	if p.half == 0 {
+		return geometry.Inside(p.shape, land)
+	}
+	return geometry.ClearOfEdge(p.shape, land) >= p.half-geometry.Resolution
+}
+
+// beyond is how far the part reaches beyond the boundary.
 func (p *part) beyond() float64 {
 	land := p.drawing.boundary
-	if !geometry.Inside(p.shape, land) {
+	switch {
+	case p.inside():
+		return 0
+	case geometry.Inside(p.shape, land):
+		return p.half - geometry.ClearOfEdge(p.shape, land)
+	default:
 		return geometry.FarthestOutside(p.shape, land) + p.half
 	}
-	over := p.half - geometry.ClearOfEdge(p.shape, land)
-	if over <= geometry.Resolution {
-		return 0
-	}
-	return over
 }
 
 func (p *part) area() Value {

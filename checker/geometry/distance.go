@@ -91,8 +91,8 @@ func projection(p, a, b Point) float64 {
 	return min(max(t, 0), 1)
 }
 
-// toSegment is the distance of a point from a segment.
-func toSegment(p, a, b Point) float64 { return between(p, nearestOnSegment(p, a, b)) }
+// squareToSegment is the square of the distance of a point from a segment.
+func squareToSegment(p, a, b Point) float64 { return square(p, nearestOnSegment(p, a, b)) }
 
 func square(a, b Point) float64 {
 	dx, dy := b.X-a.X, b.Y-a.Y

@@ -60,7 +60,7 @@ func (s Shape) cuts(a, b Point) []float64 {
 		if t, ok := crossing(a, b, c, d); ok {
 			cuts = append(cuts, t)
 		}
-		if toSegment(c, a, b) <= Resolution {
+		if squareToSegment(c, a, b) <= Resolution*Resolution {
 			cuts = append(cuts, projection(c, a, b))
 		}
 	}
@@ -73,12 +73,23 @@ func (s Shape) toPoint(p Point) float64 {
 	if s.Contains(p) {
 		return 0
 	}
+	return s.toEdge(p)
+}
+
+// toEdge is the distance of a point from the shape's line or edge.
+func (s Shape) toEdge(p Point) float64 {
 	least := math.Inf(1)
 	for i := range s.segments() {
 		a, b := s.segment(i)
-		least = min(least, toSegment(p, a, b))
+		least = min(least, squareToSegment(p, a, b))
 	}
-	return least
+	return math.Sqrt(least)
+}
+
+// surrounds reports whether everything within a distance of a point lies in
+// the ring.
+func (s Shape) surrounds(p Point, distance float64) bool {
+	return s.Contains(p) && s.toEdge(p) >= distance
 }
 
 // simplices cuts a shape into points, segments or triangles.
@@ -103,10 +114,10 @@ func search(stack [][]Point, ring Shape, best, tolerance float64) float64 {
 	for len(stack) > 0 {
 		simplex := stack[len(stack)-1]
 		stack = stack[:len(stack)-1]
-		if ring.bound(simplex) <= best+tolerance || Inside(Outline(simplex), ring) {
+		i, j := longest(simplex)
+		if ring.bound(simplex) <= best+tolerance || ring.surrounds(simplex[i], between(simplex[i], simplex[j])) {
 			continue
 		}
-		i, j := longest(simplex)
 		middle := along(simplex[i], simplex[j], 0.5)
 		best = max(best, ring.toPoint(middle))
 		stack = append(stack, replace(simplex, i, middle), replace(simplex, j, middle))
@@ -123,11 +134,11 @@ func (s Shape) bound(simplex []Point) float64 {
 		a, b := s.segment(i)
 		greatest := 0.0
 		for _, p := range simplex {
-			greatest = max(greatest, toSegment(p, a, b))
+			greatest = max(greatest, squareToSegment(p, a, b))
 		}
 		least = min(least, greatest)
 	}
-	return least
+	return math.Sqrt(least)
 }
 
 func longest(simplex []Point) (i, j int) {

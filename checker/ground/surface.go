@@ -28,6 +28,10 @@ func (e *ConflictError) Error() string {
 }
 
 // Surface is the ground. It is safe for concurrent use.
+//
+// Inside, places are whole multiples of geometry.Resolution, so that spots on
+// a regular grid stay regular whatever unit they were drawn in, and the
+// predicates are exact.
 type Surface struct {
 	spots []Spot
 	mesh  *mesh
@@ -50,8 +54,13 @@ func New(spots []Spot) (*Surface, error) {
 	return &Surface{spots: distinct, mesh: m, edges: edges, hull: hull}, nil
 }
 
-// merge sorts the spots by place and drops repeated ones.
-func merge(spots []Spot) ([]Spot, error) {
+// merge puts the spots on whole places, sorts them and drops repeated ones.
+func merge(drawn []Spot) ([]Spot, error) {
+	spots := make([]Spot, len(drawn))
+	for i, s := range drawn {
+		at := whole(geometry.Point{X: s.X, Y: s.Y})
+		spots[i] = Spot{at.X, at.Y, s.Z}
+	}
 	order := make([]int, len(spots))
 	for i := range order {
 		order[i] = i
@@ -74,11 +83,23 @@ func merge(spots []Spot) ([]Spot, error) {
 
 func samePlace(a, b Spot) bool { return a.X == b.X && a.Y == b.Y }
 
+// finely gives a place in multiples of the resolution, whole the nearest whole
+// one.
+func finely(p geometry.Point) geometry.Point {
+	return geometry.Point{X: p.X / geometry.Resolution, Y: p.Y / geometry.Resolution}
+}
+
+func whole(p geometry.Point) geometry.Point {
+	p = finely(p)
+	return geometry.Point{X: math.Round(p.X), Y: math.Round(p.Y)}
+}
+
 // Level is the ground level at a place, ok=false outside the hull of the spot
 // levels.
 func (s *Surface) Level(p geometry.Point) (level float64, ok bool) {
 	first := s.hull[0]
-	u, v, w := s.mesh.walk(edge{first.to, first.from}, p)
+	u, v, w := s.mesh.walk(edge{first.to, first.from}, whole(p))
+	p = finely(p)
 	if u == infinity || v == infinity || w == infinity {
 		return s.levelOnHull(p)
 	}
@@ -93,7 +114,7 @@ func (s *Surface) levelOnHull(p geometry.Point) (level float64, ok bool) {
 		a, b := s.spots[e.from], s.spots[e.to]
 		dx, dy := b.X-a.X, b.Y-a.Y
 		t := min(max(((p.X-a.X)*dx+(p.Y-a.Y)*dy)/(dx*dx+dy*dy), 0), 1)
-		if math.Hypot(p.X-(a.X+t*dx), p.Y-(a.Y+t*dy)) <= geometry.Resolution {
+		if math.Hypot(p.X-(a.X+t*dx), p.Y-(a.Y+t*dy)) <= 1 {
 			return a.Z + t*(b.Z-a.Z), true
 		}
 	}
@@ -105,7 +126,8 @@ func (s *Surface) levelOnHull(p geometry.Point) (level float64, ok bool) {
 // left out.
 func (s *Surface) Bends(a, b geometry.Point) []float64 {
 	var bends []float64
-	margin := geometry.Resolution / math.Hypot(b.X-a.X, b.Y-a.Y)
+	a, b = finely(a), finely(b)
+	margin := 1 / math.Hypot(b.X-a.X, b.Y-a.Y)
 	for _, e := range s.edges {
 		if t, ok := crossing(a, b, s.spots[e.from], s.spots[e.to]); ok && t > margin && t < 1-margin {
 			bends = append(bends, t)
@@ -137,11 +159,17 @@ func (s *Surface) Triangles() [][3]Spot {
 	for _, e := range s.edges {
 		for _, side := range []edge{e, {e.to, e.from}} {
 			if w := s.mesh.apex[side]; w != infinity && w > e.from && w > e.to {
-				triangles = append(triangles, [3]Spot{s.spots[side.from], s.spots[side.to], s.spots[w]})
+				triangles = append(triangles, [3]Spot{s.spot(side.from), s.spot(side.to), s.spot(w)})
 			}
 		}
 	}
 	return triangles
+}
+
+// spot gives a spot in metres.
+func (s *Surface) spot(i int32) Spot {
+	at := s.spots[i]
+	return Spot{at.X * geometry.Resolution, at.Y * geometry.Resolution, at.Z}
 }
 
 // crossAt is twice the signed area of the triangle a, b, (x, y).

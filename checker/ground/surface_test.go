@@ -115,17 +115,11 @@ func spotsOn(t *rapid.T) []ground.Spot {
 	coordinate := rapid.SampledFrom([]*rapid.Generator[float64]{
 		rapid.Map(rapid.IntRange(0, 6), func(i int) float64 { return float64(i) * 0.3048 }),
 		rapid.Float64Range(-200, 200),
-		rapid.Map(rapid.IntRange(0, 40), func(i int) float64 { return 1e6 + float64(i)*1e-7 }),
+		rapid.Map(rapid.IntRange(0, 40), func(i int) float64 { return 1e6 + float64(i)*1e-6 }),
 	}).Draw(t, "kind")
-	n := rapid.IntRange(3, 20).Draw(t, "spots")
-	var spots []ground.Spot
-	for range n {
-		s := ground.Spot{X: coordinate.Draw(t, "x"), Y: coordinate.Draw(t, "y")}
-		if !slices.Contains(spots, s) {
-			spots = append(spots, s)
-		}
-	}
-	return spots
+	return rapid.SliceOfN(rapid.Custom(func(t *rapid.T) ground.Spot {
+		return ground.Spot{X: coordinate.Draw(t, "x"), Y: coordinate.Draw(t, "y")}
+	}), 3, 20).Draw(t, "spots")
 }
 
 // TestDelaunay holds every triangulation against the definition, in exact
@@ -134,8 +128,14 @@ func spotsOn(t *rapid.T) []ground.Spot {
 // to the area of the hull.
 func TestDelaunay(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		spots := spotsOn(t)
-		surface, err := ground.New(spots)
+		drawn := spotsOn(t)
+		surface, err := ground.New(drawn)
+		var spots []ground.Spot
+		for _, s := range drawn {
+			if s = micrometres(s); !slices.Contains(spots, s) {
+				spots = append(spots, s)
+			}
+		}
 		if err != nil {
 			require.ErrorIs(t, err, ground.ErrNoArea)
 			require.Zero(t, hullArea(spots).Sign())
@@ -143,6 +143,7 @@ func TestDelaunay(t *testing.T) {
 		}
 		sum, used := new(big.Rat), map[ground.Spot]bool{}
 		for _, tri := range surface.Triangles() {
+			tri = [3]ground.Spot{micrometres(tri[0]), micrometres(tri[1]), micrometres(tri[2])}
 			area := determinant(tri[0], tri[1], tri[2])
 			require.Positive(t, area.Sign())
 			sum.Add(sum, area)
@@ -153,6 +154,31 @@ func TestDelaunay(t *testing.T) {
 		}
 		require.Len(t, used, len(spots))
 		require.Zero(t, sum.Cmp(hullArea(spots)))
+	})
+}
+
+// TestARegularGridIsCutTheSameInAnyUnit: four spots at the corners of a square
+// lie on one circle, so that either diagonal will do, and rounding must not
+// choose it.
+func TestARegularGridIsCutTheSameInAnyUnit(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		const feet = 0.3048
+		dx, dy := float64(rapid.IntRange(-1000, 1000).Draw(t, "dx"))/100, float64(rapid.IntRange(-1000, 1000).Draw(t, "dy"))/100
+		var here, there []ground.Spot
+		for i := range 16 {
+			x, y, z := float64(i%4)*10, float64(i/4)*10, float64(i*i%5)
+			here = append(here, ground.Spot{X: x * feet, Y: y * feet, Z: z})
+			there = append(there, ground.Spot{X: (x + dx) * feet, Y: (y + dy) * feet, Z: z})
+		}
+		one, err := ground.New(here)
+		require.NoError(t, err)
+		other, err := ground.New(there)
+		require.NoError(t, err)
+		x, y := rapid.Float64Range(0, 30).Draw(t, "x"), rapid.Float64Range(0, 30).Draw(t, "y")
+		want, _ := one.Level(geometry.Point{X: x * feet, Y: y * feet})
+		got, ok := other.Level(geometry.Point{X: (x + dx) * feet, Y: (y + dy) * feet})
+		require.True(t, ok)
+		require.InDelta(t, want, got, 1e-4)
 	})
 }
 
@@ -202,6 +228,12 @@ func TestGroundIsStraightBetweenBends(t *testing.T) {
 			require.InDelta(t, (level(u)+level(v))/2, level((u+v)/2), 1e-4)
 		}
 	})
+}
+
+// micrometres gives a spot to the whole micrometre, which is as fine as places
+// are told apart.
+func micrometres(s ground.Spot) ground.Spot {
+	return ground.Spot{X: math.Round(s.X * 1e6), Y: math.Round(s.Y * 1e6), Z: s.Z}
 }
 
 func rat(x float64) *big.Rat { return new(big.Rat).SetFloat64(x) }

@@ -1,0 +1,126 @@
+package checker_test
+
+import (
+	"math"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"greysill/checker"
+	"greysill/checker/rulebook"
+)
+
+func checkText(t *testing.T, name, text string) *checker.Result {
+	t.Helper()
+	result := newChecker(t).CheckBytes(t.Context(), name, []byte(text))
+	require.Empty(t, result.Problems)
+	require.Empty(t, result.Verdict.Broken)
+	return result
+}
+
+func example(t *testing.T, name string) string {
+	t.Helper()
+	text, err := os.ReadFile(filepath.Join("..", "examples", name))
+	require.NoError(t, err)
+	return string(text)
+}
+
+// found is a finding that is no pass: the rule, what it is about, and how bad.
+type found struct {
+	rule, subject string
+	status        rulebook.Status
+}
+
+func remarks(v *rulebook.Verdict) []found {
+	var all []found
+	for _, f := range v.Findings {
+		if f.Status != rulebook.Pass {
+			all = append(all, found{f.Rule.ID, f.Item.Subject.Name, f.Status})
+		}
+	}
+	return all
+}
+
+func TestPassingExamplesPass(t *testing.T) {
+	for _, name := range []string{"passing-bed.json", "cold-climate.json", "mulch-basins.json", "si-bed.json"} {
+		t.Run(name, func(t *testing.T) {
+			result := checkText(t, name, example(t, name))
+			require.Empty(t, remarks(result.Verdict))
+			require.Equal(t, rulebook.Pass, result.Status())
+		})
+	}
+}
+
+// The faults that examples/README.md lists, and no others.
+var planted = []found{
+	{"sources/kitchen_waste", "kitchen-1", rulebook.Fail},
+	{"sources/clear_water", "sump-1", rulebook.Fail},
+	{"sources/clear_water", "roof-1", rulebook.Fail},
+	{"clearances/building", "surge-1 and house", rulebook.Fail},
+	{"clearances/well", "bed-1 and well-1", rulebook.Fail},
+	{"clearances/water_service", "basin-2 and water-1", rulebook.Fail},
+	{"clearances/property_line", "basin-1 and boundary", rulebook.Fail},
+	{"overflow/path", "bed-1", rulebook.Fail},
+	{"site/own_land", "overflow-1", rulebook.Fail},
+	{"bed/media_depth", "bed-1", rulebook.Fail},
+	{"bed/water_level", "bed-1", rulebook.Fail},
+	{"exposure/discharge_cover", "bed-1", rulebook.Fail},
+	{"exposure/open_water_ahead", "settling-1", rulebook.Fail},
+	{"exposure/open_water_permit", "settling-1", rulebook.Warn},
+	{"exposure/open_water_permit", "pond-1", rulebook.Warn},
+	{"diversion/on_every_route", "washer-1", rulebook.Fail},
+	{"diversion/second_route", "diverter-2", rulebook.Fail},
+	{"diversion/cold_season", "the system", rulebook.Fail},
+	{"drains/slope", "pipe-4", rulebook.Fail},
+	{"drains/slope", "pipe-6 reach 2", rulebook.Fail},
+}
+
+func TestFaultyExampleFailsForItsFaultsOnly(t *testing.T) {
+	text := example(t, "faulty-bed.json")
+	result := checkText(t, "faulty-bed.json", text)
+	require.ElementsMatch(t, planted, remarks(result.Verdict))
+	for _, f := range result.Verdict.Findings {
+		if f.Status != rulebook.Pass && f.Item.Subject.Name != "the system" {
+			id := f.Item.Subject.IDs[0]
+			require.Equal(t, lineOf(text, id), result.Verdict.Position(f.Item).Line, "%s at %s", f.Rule.ID, id)
+		}
+	}
+}
+
+// lineOf finds the line on which the object with the id opens, by looking for
+// the text alone.
+func lineOf(text, id string) int {
+	before := text[:strings.Index(text, `"id": "`+id+`"`)]
+	return strings.Count(before[:strings.LastIndex(before, "{")], "\n") + 1
+}
+
+func TestEveryPlantedFaultIsInTheReadme(t *testing.T) {
+	readme := example(t, "README.md")
+	for _, f := range planted {
+		require.Contains(t, readme, "`"+f.rule+"`")
+	}
+}
+
+// Somebody moves the surge tank of the passing example 8 ft north. Its nearest
+// corner was at (65.4, 147.2), and the house's south wall runs from (42.3, 158.2)
+// to (90.3, 160.3).
+func TestOnePartMovedBreaksOneClearance(t *testing.T) {
+	const before = `"outline": [[65.6, 143.7], [69.1, 143.9], [68.9, 147.3], [65.4, 147.2]]`
+	const after = `"outline": [[65.6, 151.7], [69.1, 151.9], [68.9, 155.3], [65.4, 155.2]]`
+	text := example(t, "passing-bed.json")
+	require.Equal(t, 1, strings.Count(text, before))
+	result := checkText(t, "moved.json", strings.Replace(text, before, after, 1))
+	require.Equal(t, []found{{"clearances/building", "surge-1 and house", rulebook.Fail}}, remarks(result.Verdict))
+
+	run, rise := 90.3-42.3, 160.3-158.2
+	wallAbove := 158.2 + (65.4-42.3)*rise/run
+	distance := (wallAbove - 155.2) * run / math.Hypot(run, rise) // ft, square to the wall
+	for _, f := range result.Verdict.Findings {
+		if f.Status == rulebook.Fail {
+			require.InDelta(t, (distance-5)*0.3048, f.Measured[0].Margin, 1e-8, "5 ft is wanted")
+		}
+	}
+}

@@ -1,0 +1,54 @@
+package report_test
+
+import (
+	"bytes"
+	"path/filepath"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/require"
+
+	"greysill/checker"
+	"greysill/checker/internal/golden"
+	"greysill/checker/report"
+)
+
+// TestReportsOnExamples holds every kind of report on every example, judged by
+// the base rules, against what a person has read.
+func TestReportsOnExamples(t *testing.T) {
+	golden := goldens(t)
+	t.Chdir(filepath.Join("..", ".."))
+	const asOf = "2026-06-01"
+	day, err := time.Parse(time.DateOnly, asOf)
+	require.NoError(t, err)
+	check, err := checker.New(checker.AsOf(day))
+	require.NoError(t, err)
+	examples, err := filepath.Glob("examples/*.json")
+	require.NoError(t, err)
+	require.NotEmpty(t, examples)
+	for _, file := range examples {
+		name := strings.TrimSuffix(filepath.Base(file), ".json")
+		r := check.Check(t.Context(), file)
+		judged := report.Judged{Name: r.Name, Design: r.Design, Figures: r.Figures, Verdict: r.Verdict, Problems: r.Problems, Book: check.Book()}
+		options := report.Options{Version: "1.0", AsOf: asOf}
+		run := ofRun{designs: []report.Judged{judged}}
+		golden(name+".txt", func(b *bytes.Buffer) error { return run.write("text", b, options) })
+		golden(name+".json", func(b *bytes.Buffer) error { return run.write("json", b, options) })
+		golden(name+".figures.txt", func(b *bytes.Buffer) error { return report.Figures(b, r.Figures, options) })
+	}
+}
+
+// goldens gives a function that compares what a report writes with the golden
+// file of that name, wherever the test stands by then.
+func goldens(t *testing.T) func(name string, write func(*bytes.Buffer) error) {
+	dir, err := filepath.Abs(filepath.Join(goldenDir, "examples"))
+	require.NoError(t, err)
+	return func(name string, write func(*bytes.Buffer) error) {
+		t.Run(name, func(t *testing.T) {
+			var b bytes.Buffer
+			require.NoError(t, write(&b))
+			golden.Equal(t, filepath.Join(dir, name), b.Bytes())
+		})
+	}
+}
