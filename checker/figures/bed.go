@@ -3,6 +3,7 @@ package figures
 import (
 	"errors"
 	"fmt"
+	"math"
 	"slices"
 
 	"greysill/checker/geometry"
@@ -17,9 +18,9 @@ type bed struct {
 	stations        []station
 	surface, floor  levels // at the stations
 	depths          []float64
-	least, greatest int     // numbers of stations
-	mean            float64 // depth
-	lacks           []Lack  // of the depth
+	least, greatest float64 // of the depths
+	mean            float64
+	lacks           []Lack // of the depths
 }
 
 // station is a place on the edge of an outline: a share of the way from a
@@ -63,13 +64,8 @@ func (b *bed) measure() {
 	b.depths = make([]float64, len(b.stations))
 	for i := range b.depths {
 		b.depths[i] = b.surface.at[i] - b.floor.at[i]
-		if b.depths[i] < b.depths[b.least] {
-			b.least = i
-		}
-		if b.depths[i] > b.depths[b.greatest] {
-			b.greatest = i
-		}
 	}
+	b.least, b.greatest = slices.Min(b.depths), slices.Max(b.depths)
 	ring := make([]geometry.Point, len(b.stations))
 	for i, at := range b.stations {
 		ring[i] = b.point(at)
@@ -154,11 +150,11 @@ func (b *bed) point(p station) geometry.Point {
 	return geometry.Point{X: from.X + p.share*(to.X-from.X), Y: from.Y + p.share*(to.Y-from.Y)}
 }
 
-// where words the place of an extreme depth.
-func (b *bed) where(i int) string {
-	p := b.stations[i]
+// where words the first place that has an extreme depth.
+func (b *bed) where(depth float64) string {
+	p := b.stations[slices.IndexFunc(b.depths, func(d float64) bool { return math.Abs(d-depth) <= geometry.Resolution })]
 	switch {
-	case spread(b.depths) <= geometry.Resolution:
+	case b.greatest-b.least <= geometry.Resolution:
 		return "everywhere"
 	case p.share > 0:
 		return fmt.Sprintf("the edge between corners %d and %d", p.corner+1, (p.corner+1)%len(b.Outline)+1)
@@ -166,7 +162,3 @@ func (b *bed) where(i int) string {
 		return fmt.Sprintf("corner %d", p.corner+1)
 	}
 }
-
-func spread(xs []float64) float64 { return slices.Max(xs) - slices.Min(xs) }
-
-func lowest(xs []float64) float64 { return slices.Min(xs) }

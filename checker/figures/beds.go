@@ -1,6 +1,8 @@
 package figures
 
 import (
+	"slices"
+
 	"greysill/checker/quantity"
 )
 
@@ -10,22 +12,23 @@ var bedTable = tabulate(
 	[]column[*bed]{
 		{Field{Name: "area", Kind: Number, Dimension: quantity.Area, Doc: "Area in plan.",
 			Formula: "½ Σ (x₁y₂ − x₂y₁) round the outline"}, func(b *bed) Value { return b.area() }},
-		{Field{Name: "depth_least", Kind: Number, Dimension: quantity.Length,
+		{Field{Name: "least_depth", Kind: Number, Dimension: quantity.Length,
 			Doc:     "Least depth of media over the outline. The media fill from the floor to the surface drawn, else to the ground at the edge.",
-			Formula: depthFormula}, (*bed).depthLeast},
-		{Field{Name: "depth_least_at", Kind: Text, Doc: "Where it is least."}, (*bed).depthLeastAt},
-		{Field{Name: "depth_greatest", Kind: Number, Dimension: quantity.Length,
+			Formula: depthFormula}, (*bed).leastDepth},
+		{Field{Name: "least_depth_at", Kind: Text, Doc: "Where it is least."}, (*bed).leastDepthAt},
+		{Field{Name: "greatest_depth", Kind: Number, Dimension: quantity.Length,
 			Doc:     "Greatest depth of media over the outline.",
-			Formula: depthFormula}, (*bed).depthGreatest},
-		{Field{Name: "depth_greatest_at", Kind: Text, Doc: "Where it is greatest."}, (*bed).depthGreatestAt},
-		{Field{Name: "depth_mean", Kind: Number, Dimension: quantity.Length, Doc: "Mean depth of media.",
-			Formula: "volume ÷ area", Source: gridMethod}, (*bed).depthMean},
+			Formula: depthFormula}, (*bed).greatestDepth},
+		{Field{Name: "greatest_depth_at", Kind: Text, Doc: "Where it is greatest."}, (*bed).greatestDepthAt},
+		{Field{Name: "mean_depth", Kind: Number, Dimension: quantity.Length, Doc: "Mean depth of media.",
+			Formula: "volume ÷ area", Source: gridMethod}, (*bed).meanDepth},
 		{Field{Name: "media_volume", Kind: Number, Dimension: quantity.Volume, Doc: "Volume of media, stones and the pores between them.",
 			Formula: "depth, linear over each triangle that the outline is cut into, times the triangle's area; for four corners the mean of both ways to cut them, " +
 				"which over a rectangle is the mean of its corners",
 			Source: gridMethod}, (*bed).volume},
-		{Field{Name: "floor_range", Kind: Number, Dimension: quantity.Length, Doc: "Highest less lowest floor level."}, (*bed).floorRange},
-		{Field{Name: "water_below_surface", Kind: Number, Dimension: quantity.Level,
+		{Field{Name: "floor_range", Kind: Number, Dimension: quantity.Length, Doc: "How far the floor is from level.",
+			Formula: "highest − lowest floor level"}, (*bed).floorRange},
+		{Field{Name: "water_below_surface", Kind: Number, Dimension: quantity.Length,
 			Doc:     "Depth of the water level below the lowest point of the gravel's surface; negative where water stands in the open.",
 			Formula: "lowest level of the media's surface − water level"}, (*bed).waterBelowSurface},
 	},
@@ -54,21 +57,21 @@ func (b *bed) ofDepth(figure func() Value) Value {
 	return v
 }
 
-func (b *bed) depthLeast() Value {
-	return b.ofDepth(func() Value { return number(b.depths[b.least]) })
+func (b *bed) leastDepth() Value {
+	return b.ofDepth(func() Value { return number(b.least) })
 }
 
-func (b *bed) depthLeastAt() Value { return b.ofDepth(func() Value { return text(b.where(b.least)) }) }
+func (b *bed) leastDepthAt() Value { return b.ofDepth(func() Value { return text(b.where(b.least)) }) }
 
-func (b *bed) depthGreatest() Value {
-	return b.ofDepth(func() Value { return number(b.depths[b.greatest]) })
+func (b *bed) greatestDepth() Value {
+	return b.ofDepth(func() Value { return number(b.greatest) })
 }
 
-func (b *bed) depthGreatestAt() Value {
+func (b *bed) greatestDepthAt() Value {
 	return b.ofDepth(func() Value { return text(b.where(b.greatest)) })
 }
 
-func (b *bed) depthMean() Value { return b.ofDepth(func() Value { return number(b.mean) }) }
+func (b *bed) meanDepth() Value { return b.ofDepth(func() Value { return number(b.mean) }) }
 
 func (b *bed) volume() Value {
 	return b.ofDepth(func() Value { return number(b.mean * b.shape.Area()) })
@@ -78,7 +81,7 @@ func (b *bed) floorRange() Value {
 	if len(b.floor.lacks) > 0 {
 		return unknown(b.floor.lacks...)
 	}
-	return number(spread(b.floor.at), b.floor.input)
+	return number(slices.Max(b.floor.at)-slices.Min(b.floor.at), b.floor.input)
 }
 
 func (b *bed) waterBelowSurface() Value {
@@ -89,5 +92,5 @@ func (b *bed) waterBelowSurface() Value {
 	if len(lacks) > 0 {
 		return unknown(lacks...)
 	}
-	return number(lowest(b.surface.at)-b.WaterLevel.Value, b.surface.input, b.drawn("water_level"))
+	return number(slices.Min(b.surface.at)-b.WaterLevel.Value, b.surface.input, b.drawn("water_level"))
 }

@@ -33,29 +33,29 @@ func TestBeds(t *testing.T) {
 		want          map[string]any
 	}{
 		"floor and surface level": {`[]`, `, "floor": "9.4 m", "surface": "10 m", "water_level": "9.9 m"`, map[string]any{
-			"area": 6.0 * 3, "depth_least": 10 - 9.4, "depth_least_at": "everywhere", "depth_greatest": 10 - 9.4, "depth_greatest_at": "everywhere",
-			"depth_mean": 10 - 9.4, "media_volume": 6 * 3 * (10 - 9.4), "floor_range": 0.0, "water_below_surface": 10 - 9.9,
+			"area": 6.0 * 3, "least_depth": 10 - 9.4, "least_depth_at": "everywhere", "greatest_depth": 10 - 9.4, "greatest_depth_at": "everywhere",
+			"mean_depth": 10 - 9.4, "media_volume": 6 * 3 * (10 - 9.4), "floor_range": 0.0, "water_below_surface": 10 - 9.9,
 		}},
 		"the edge as drawn": {`[]`, `, "floor": "9.4 m", "edge_levels": ["10 m", "10.1 m", "10.3 m", "10.2 m"], "water_level": "10.05 m"`, map[string]any{
-			"depth_least": 10 - 9.4, "depth_least_at": "corner 1", "depth_greatest": 10.3 - 9.4, "depth_greatest_at": "corner 3",
-			"depth_mean": (10+10.1+10.3+10.2)/4 - 9.4, "media_volume": 6 * 3 * ((10+10.1+10.3+10.2)/4 - 9.4), "water_below_surface": 10 - 10.05,
+			"least_depth": 10 - 9.4, "least_depth_at": "corner 1", "greatest_depth": 10.3 - 9.4, "greatest_depth_at": "corner 3",
+			"mean_depth": (10+10.1+10.3+10.2)/4 - 9.4, "media_volume": 6 * 3 * ((10+10.1+10.3+10.2)/4 - 9.4), "water_below_surface": 10 - 10.05,
 		}},
 		"a floor that slopes with the ground": {`[]`, `, "floor": ["9.4 m", "9.3 m", "9.3 m", "9.4 m"], "edge_levels": ["10 m", "9.9 m", "9.9 m", "10 m"]`, map[string]any{
-			"depth_least": 0.6, "depth_least_at": "everywhere", "floor_range": 9.4 - 9.3, "depth_mean": 0.6,
+			"least_depth": 0.6, "least_depth_at": "everywhere", "floor_range": 9.4 - 9.3, "mean_depth": 0.6,
 		}},
 		"the surface counts before the edge": {`[]`, `, "floor": "9.4 m", "surface": ["9.9 m", "9.9 m", "10 m", "10 m"], "edge_levels": ["12 m", "12 m", "12 m", "12 m"]`, map[string]any{
-			"depth_least": 9.9 - 9.4, "depth_least_at": "corner 1", "depth_greatest": 10 - 9.4, "depth_greatest_at": "corner 3", "depth_mean": 9.95 - 9.4,
+			"least_depth": 9.9 - 9.4, "least_depth_at": "corner 1", "greatest_depth": 10 - 9.4, "greatest_depth_at": "corner 3", "mean_depth": 9.95 - 9.4,
 		}},
 		"between spot levels": {`[[0, 0, 10], [60, 0, 13], [60, 40, 13], [0, 40, 10]]`, `, "floor": "9.4 m", "water_level": "10.5 m"`, map[string]any{
 			// The ground rises by 3 in 60 along x.
-			"depth_least": 10 + 14.0/20 - 9.4, "depth_least_at": "corner 1", "depth_greatest": 10 + 20.0/20 - 9.4, "depth_greatest_at": "corner 2",
-			"depth_mean": 10 + 17.0/20 - 9.4, "water_below_surface": 10 + 14.0/20 - 10.5,
+			"least_depth": 10 + 14.0/20 - 9.4, "least_depth_at": "corner 1", "greatest_depth": 10 + 20.0/20 - 9.4, "greatest_depth_at": "corner 2",
+			"mean_depth": 10 + 17.0/20 - 9.4, "water_below_surface": 10 + 14.0/20 - 10.5,
 		}},
 		"over a ridge between two corners": {ridge, `, "floor": "9.4 m"`, map[string]any{
-			"depth_least": 10 - 9.4, "depth_least_at": "corner 1", "depth_greatest": 10.6 - 9.4, "depth_greatest_at": "the edge between corners 1 and 2",
-			"depth_mean": 10.3 - 9.4, "media_volume": 6 * 3 * (10.3 - 9.4),
+			"least_depth": 10 - 9.4, "least_depth_at": "corner 1", "greatest_depth": 10.6 - 9.4, "greatest_depth_at": "the edge between corners 1 and 2",
+			"mean_depth": 10.3 - 9.4, "media_volume": 6 * 3 * (10.3 - 9.4),
 		}},
-		"the floor above the surface": {`[]`, `, "floor": "10.2 m", "surface": "10 m"`, map[string]any{"depth_least": 10 - 10.2, "depth_mean": 10 - 10.2}},
+		"the floor above the surface": {`[]`, `, "floor": "10.2 m", "surface": "10 m"`, map[string]any{"least_depth": 10 - 10.2, "mean_depth": 10 - 10.2}},
 	}
 	for name, tt := range tests {
 		t.Run(name, func(t *testing.T) {
@@ -71,16 +71,16 @@ func TestBedLacks(t *testing.T) {
 		want          map[string][]string
 	}{
 		"everything": {`[]`, ``, map[string][]string{
-			"depth_least": {part("edge_levels"), part("floor")}, "depth_mean": {part("edge_levels"), part("floor")}, "depth_greatest_at": {part("edge_levels"), part("floor")},
+			"least_depth": {part("edge_levels"), part("floor")}, "mean_depth": {part("edge_levels"), part("floor")}, "greatest_depth_at": {part("edge_levels"), part("floor")},
 			"floor_range": {part("floor")}, "water_below_surface": {part("edge_levels"), part("water_level")},
 		}},
 		"the floor": {`[]`, `, "surface": "10 m", "water_level": "9.9 m"`, map[string][]string{
-			"depth_least": {part("floor")}, "media_volume": {part("floor")}, "floor_range": {part("floor")},
+			"least_depth": {part("floor")}, "media_volume": {part("floor")}, "floor_range": {part("floor")},
 		}},
-		"the surface":            {`[]`, `, "floor": "9.4 m"`, map[string][]string{"depth_least": {part("edge_levels")}}},
-		"ground on one side":     {`[[0, 0, 10], [17, 0, 10], [17, 40, 10], [0, 40, 10]]`, `, "floor": "9.4 m"`, map[string][]string{"depth_least": {part("edge_levels")}}},
-		"levels in one line":     {`[[0, 0, 10], [20, 20, 10], [40, 40, 10]]`, `, "floor": "9.4 m"`, map[string][]string{"depth_least": {part("edge_levels")}}},
-		"two levels in a place":  {`[[0, 0, 10], [60, 0, 10], [0, 0, 11], [60, 40, 10]]`, `, "floor": "9.4 m"`, map[string][]string{"depth_least": {"/site/levels"}}},
+		"the surface":            {`[]`, `, "floor": "9.4 m"`, map[string][]string{"least_depth": {part("edge_levels")}}},
+		"ground on one side":     {`[[0, 0, 10], [17, 0, 10], [17, 40, 10], [0, 40, 10]]`, `, "floor": "9.4 m"`, map[string][]string{"least_depth": {part("edge_levels")}}},
+		"levels in one line":     {`[[0, 0, 10], [20, 20, 10], [40, 40, 10]]`, `, "floor": "9.4 m"`, map[string][]string{"least_depth": {part("edge_levels")}}},
+		"two levels in a place":  {`[[0, 0, 10], [60, 0, 10], [0, 0, 11], [60, 40, 10]]`, `, "floor": "9.4 m"`, map[string][]string{"least_depth": {"/site/levels"}}},
 		"the water":              {`[]`, `, "surface": "10 m"`, map[string][]string{"water_below_surface": {part("water_level")}}},
 		"the surface, for water": {`[]`, `, "water_level": "10 m"`, map[string][]string{"water_below_surface": {part("edge_levels")}}},
 	}
@@ -104,7 +104,7 @@ func TestABedOnTooManySpotLevels(t *testing.T) {
 		levels = append(levels, fmt.Sprintf("[%g, 20, 10], [%g, 39, 10]", x, x+0.005))
 	}
 	f := compute(t, bedding("["+strings.Join(levels, ",")+"]", `, "floor": "9.4 m"`))
-	lacks := value(t, f, "beds", "bed-1", "depth_least").Lacks
+	lacks := value(t, f, "beds", "bed-1", "least_depth").Lacks
 	require.Len(t, lacks, 1)
 	require.Equal(t, "/parts/0/edge_levels", lacks[0].Pointer)
 	require.Contains(t, lacks[0].Entry, "too many spot levels")
@@ -128,7 +128,7 @@ func TestDeepeningTheFloor(t *testing.T) {
 		floor, deeper := draw("floor", by)
 		before := compute(t, bedding(`[]`, `, "edge_levels": `+edge+`, "floor": `+floor))
 		after := compute(t, bedding(`[]`, `, "edge_levels": `+edge+`, "floor": `+deeper))
-		for _, field := range []string{"depth_least", "depth_greatest", "depth_mean"} {
+		for _, field := range []string{"least_depth", "greatest_depth", "mean_depth"} {
 			was, is := known(t, before, "beds", "bed-1", field).(float64), known(t, after, "beds", "bed-1", field).(float64)
 			require.InDelta(t, was+by, is, 2e-6, "levels are written to a micrometre")
 		}
@@ -144,15 +144,15 @@ func TestLeastMeanAndGreatestStandInOrder(t *testing.T) {
 		}
 		levels = append(levels, "[0, 0, 10]", "[60, 0, 10.5]", "[60, 40, 11]", "[0, 40, 9.5]")
 		f := compute(t, bedding("["+strings.Join(levels, ",")+"]", `, "floor": "9.4 m"`))
-		if value(t, f, "beds", "bed-1", "depth_least").Known() {
+		if value(t, f, "beds", "bed-1", "least_depth").Known() {
 			requireOrder(t, f)
 		}
 	})
 }
 
 func requireOrder(t require.TestingT, f *figures.Figures) {
-	least, mean := known(t, f, "beds", "bed-1", "depth_least").(float64), known(t, f, "beds", "bed-1", "depth_mean").(float64)
-	greatest := known(t, f, "beds", "bed-1", "depth_greatest").(float64)
+	least, mean := known(t, f, "beds", "bed-1", "least_depth").(float64), known(t, f, "beds", "bed-1", "mean_depth").(float64)
+	greatest := known(t, f, "beds", "bed-1", "greatest_depth").(float64)
 	require.LessOrEqual(t, least, mean+1e-9)
 	require.LessOrEqual(t, mean, greatest+1e-9)
 }

@@ -9,8 +9,8 @@ import (
 
 // householdFlow is where the occupants and their flow come from.
 var householdFlow = Citation{
-	Title:    "California Plumbing Code; the same in the International Green Construction Code, section 708.14.1",
-	Place:    "section 1503.8.1",
+	Title:    "California Plumbing Code",
+	Place:    "section 1503.8.1; the same figures in the International Green Construction Code, section 708.14.1",
 	Standing: Published,
 }
 

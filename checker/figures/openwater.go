@@ -10,8 +10,8 @@ var openWaterTable = tabulate(
 			Doc: "Whether greywater reaches it, treated or not, in any season or by any overflow."}, (*part).receivesGreywater},
 		{Field{Name: "treated_first", Kind: Truth,
 			Doc: "Whether all greywater that reaches it, in any season or by any overflow, has passed through a planted gravel bed; true when none reaches it."}, (*part).treatedFirst},
-		{Field{Name: "untreated_from", Kind: Text,
-			Doc: "The greywater sources whose water reaches it untreated; \"none\" where none does."}, (*part).untreatedFrom},
+		{Field{Name: "untreated_sources", Kind: Text,
+			Doc: "The greywater sources whose water reaches it untreated; \"none\" where none does."}, (*part).untreatedSources},
 		{Field{Name: "has_permit", Kind: Truth, Doc: "Whether the drawing names a permit of its own."}, (*part).hasPermit},
 	},
 )
@@ -64,7 +64,7 @@ func (p *part) treatedFirst() Value {
 	return orUnknown(truth(true), lacks)
 }
 
-func (p *part) untreatedFrom() Value {
+func (p *part) untreatedSources() Value {
 	names, lacks := p.greywaterFrom(isBed)
 	return orUnknown(text(listed(names)), lacks)
 }

@@ -12,9 +12,9 @@ var partTable = tabulate(
 		{Field{Name: "kind", Kind: Text, Doc: "The part's kind."}, (*part).kind},
 		{Field{Name: "inside_boundary", Kind: Truth,
 			Doc: "Whether the whole part lies on one's own land; touching the boundary from inside is inside."}, (*part).insideBoundary},
-		{Field{Name: "outside_by", Kind: Number, Dimension: quantity.Length,
+		{Field{Name: "beyond_boundary", Kind: Number, Dimension: quantity.Length,
 			Doc:     "How far its farthest point lies beyond the boundary; 0 inside.",
-			Formula: "greatest distance in plan of any of its points from the land inside the boundary"}, (*part).outsideBy},
+			Formula: "greatest distance in plan of any of its points from the land inside the boundary"}, (*part).beyondBoundary},
 		{Field{Name: "area", Kind: Number, Dimension: quantity.Area,
 			Doc:     "Area of its outline in plan; length × width of a trench drawn as a line; 0 for a point or another line.",
 			Formula: "½ Σ (x₁y₂ − x₂y₁) round the outline"}, (*part).area},
@@ -42,7 +42,7 @@ func (p *part) insideBoundary() Value {
 	return p.onLand(func() Value { return truth(p.inside()) })
 }
 
-func (p *part) outsideBy() Value {
+func (p *part) beyondBoundary() Value {
 	return p.onLand(func() Value { return number(p.beyond()) })
 }
 

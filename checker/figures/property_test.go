@@ -181,7 +181,7 @@ func TestWaterIsNeitherLostNorMade(t *testing.T) {
 		intoParts(d)
 		f := figures.Compute(d)
 		daily := known(t, f, "system", "the system", "daily_flow").(float64)
-		for _, season := range []string{"warm_flow", "bypass_flow"} {
+		for _, season := range []string{"warm_season_flow", "bypass_season_flow"} {
 			sum := 0.0
 			for _, p := range d.Parts {
 				if len(p.To) == 0 {
@@ -290,7 +290,7 @@ func TestFeetAndMetresDrawTheSame(t *testing.T) {
 	for i := range a.Lists {
 		requireAlike(t, a.Lists[i], b.Lists[i], 1e-9)
 	}
-	require.NotZero(t, known(t, b, "beds", "bed-1", "depth_mean"))
+	require.NotZero(t, known(t, b, "beds", "bed-1", "mean_depth"))
 }
 
 // scaled turns every number that is no quantity into feet; in these texts those

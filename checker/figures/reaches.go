@@ -13,10 +13,12 @@ var reachTable = tabulate(
 	(*drawing).reaches, (*reach).subject,
 	[]column[*reach]{
 		{Field{Name: "kind", Kind: Text, Doc: "The pipe's kind.", Words: []string{drainPipe, overflowPipe}}, func(r *reach) Value { return r.kind() }},
-		{Field{Name: "length", Kind: Number, Dimension: quantity.Length, Doc: "Length along the pipe in plan."}, (*reach).length},
-		{Field{Name: "fall", Kind: Number, Dimension: quantity.Level,
-			Doc: "Upper invert less lower invert, in the direction that the water runs; negative where it runs uphill."}, (*reach).fall},
-		{Field{Name: "slope", Kind: Number, Dimension: quantity.Slope, Doc: "Fall over length; negative where it runs uphill.",
+		{Field{Name: "length", Kind: Number, Dimension: quantity.Length, Doc: "Length along the pipe in plan.",
+			Formula: "Σ √(Δx² + Δy²) from point to point of its path"}, (*reach).length},
+		{Field{Name: "fall", Kind: Number, Dimension: quantity.Length,
+			Doc:     "Fall in the direction that the water runs; negative where the pipe rises.",
+			Formula: "upper invert − lower invert"}, (*reach).fall},
+		{Field{Name: "slope", Kind: Number, Dimension: quantity.Slope, Doc: "Slope in the direction that the water runs; negative where the pipe rises.",
 			Formula: "fall ÷ length in plan"}, (*reach).slope},
 	},
 )

@@ -8,7 +8,7 @@ import (
 )
 
 var systemTable = tabulate(
-	List{Name: "system", Doc: "The system as a whole: always one item.", Subject: "the system"},
+	List{Name: "system", Doc: "The system as a whole.", Subject: "the system"},
 	func(d *drawing) []*drawing { return []*drawing{d} },
 	func(*drawing) Subject { return Subject{Name: "the system", Pointers: []string{""}} },
 	[]column[*drawing]{

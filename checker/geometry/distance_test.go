@@ -45,16 +45,6 @@ func TestDistance(t *testing.T) {
 	}
 }
 
-// TestPublishedDistances has the courses of a surveyed traverse. The lengths
-// follow from the printed coordinates by Pythagoras, which is the method of the
-// source: J. Mahun, Open Access Surveying Library, Traverse computations,
-// chapter G (coordinates printed to 0.001 ft).
-func TestPublishedDistances(t *testing.T) {
-	a, b := geometry.Point{2000.000, 500.000}, geometry.Point{1561.426, 323.614}
-	got := geometry.Distance(geometry.At(a), geometry.At(b))
-	require.InDelta(t, math.Sqrt((2000.000-1561.426)*(2000.000-1561.426)+(500.000-323.614)*(500.000-323.614)), got, 0.001)
-}
-
 func TestDistanceIsSymmetric(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		a, b := shape(t, "a"), shape(t, "b")

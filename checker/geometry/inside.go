@@ -22,7 +22,7 @@ func FarthestOutside(s, ring Shape) float64 {
 		return 0
 	}
 	b := s.box()
-	return search(s.simplices(), ring, best, between(b.low, b.high)/1000)
+	return search(s.simplices(), ring, best, max(between(b.low, b.high)/1000, Resolution))
 }
 
 // ClearOfEdge is the least distance from a shape inside a ring to the ring's
@@ -109,13 +109,14 @@ func (s Shape) simplices() [][]Point {
 }
 
 // search halves simplices until none can hold a point that lies more than the
-// tolerance farther outside the ring than the best found.
+// tolerance farther outside the ring than the best found. A simplex smaller
+// than the tolerance never can, so that the search ends.
 func search(stack [][]Point, ring Shape, best, tolerance float64) float64 {
 	for len(stack) > 0 {
 		simplex := stack[len(stack)-1]
 		stack = stack[:len(stack)-1]
 		i, j := longest(simplex)
-		if ring.bound(simplex) <= best+tolerance || ring.surrounds(simplex[i], between(simplex[i], simplex[j])) {
+		if ring.near(simplex, best+tolerance) || ring.surrounds(simplex[i], between(simplex[i], simplex[j])) {
 			continue
 		}
 		middle := along(simplex[i], simplex[j], 0.5)
@@ -125,20 +126,17 @@ func search(stack [][]Point, ring Shape, best, tolerance float64) float64 {
 	return best
 }
 
-// bound is a distance from the ring that no point of a simplex exceeds: the
-// distance from one segment is greatest at one of the simplex's points, being
+// near reports whether one segment of the ring has all of a simplex within
+// reach. It has when it has the simplex's points, distance from a segment being
 // a convex function.
-func (s Shape) bound(simplex []Point) float64 {
-	least := math.Inf(1)
+func (s Shape) near(simplex []Point, reach float64) bool {
 	for i := range s.segments() {
 		a, b := s.segment(i)
-		greatest := 0.0
-		for _, p := range simplex {
-			greatest = max(greatest, squareToSegment(p, a, b))
+		if !slices.ContainsFunc(simplex, func(p Point) bool { return squareToSegment(p, a, b) > reach*reach }) {
+			return true
 		}
-		least = min(least, greatest)
 	}
-	return math.Sqrt(least)
+	return false
 }
 
 func longest(simplex []Point) (i, j int) {

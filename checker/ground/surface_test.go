@@ -17,10 +17,9 @@ import (
 func TestLevel(t *testing.T) {
 	// A pyramid: 0 at the corners of a 4 by 4 square, 2 in its middle.
 	pyramid := []ground.Spot{{0, 0, 0}, {4, 0, 0}, {4, 4, 0}, {0, 4, 0}, {2, 2, 2}}
-	// The plane through three points of a constructed example in hydraulics
-	// lectures' form (Schut, Review of interpolation methods for digital terrain
-	// models, ISP 1976, eq. 14): numbers our own, 99.5 at (10, 5) by
-	// z = 100 − 3/30 x + 2/20 y = 100 − 1 + 0.5.
+	// The plane through three points, as Schut, Review of interpolation methods
+	// for digital terrain models (ISP 1976), eq. 14, has it; the numbers are our
+	// own: at (10, 5), 100 − 3/30 × 10 + 2/20 × 5 = 99.5.
 	plane := []ground.Spot{{0, 0, 100}, {30, 0, 97}, {0, 20, 102}}
 	tests := map[string]struct {
 		spots []ground.Spot

@@ -54,17 +54,32 @@ var durations = []choice{{"s", 0, "2 min"}, {"min", 1, "2 h"}, {"h", 1, "2 d"}, 
 // significant digits.
 const maxDecimals = 12
 
+const thousandths = 3 // decimals
+
 // UnitFor chooses the unit in which all the values, which are read together,
 // are shown: a measurement, its limit and the margin between them. It has
 // enough decimals that no value but zero is shown as zero and that different
 // values are shown as different; what differs by less than a billionth of the
 // greatest value counts as equal.
 func UnitFor(d Dimension, s System, values ...float64) Unit {
-	u := chosen(d, s, greatest(values))
-	for u.decimals < maxDecimals && !u.tellsApart(values) {
-		u.decimals++
+	return chosen(d, s, greatest(values)).telling(values)
+}
+
+// UnitAs chooses the unit that a text is written in, where the system shows the
+// dimension in it, and else as UnitFor does: what is held against "30 in" reads
+// best in inches. The quantity that the text gives is shown to a thousandth of
+// the unit where it is that fine.
+func UnitAs(text string, d Dimension, s System, values ...float64) Unit {
+	one, _, err := ParseAny("1 " + strings.TrimLeft(text, "0123456789.,/+- "))
+	written, _, amiss := ParseAny(text)
+	if err == nil && amiss == nil {
+		for _, c := range shownIn(d, s) {
+			if one.Value == c.one {
+				return c.unit.exact(written.Value).telling(values)
+			}
+		}
 	}
-	return u
+	return UnitFor(d, s, values...)
 }
 
 // ready has the choices with their sizes worked out.
@@ -84,17 +99,19 @@ var ready = sync.OnceValue(func() map[Dimension]map[System][]sized {
 // sized is a choice with its sizes worked out.
 type sized struct {
 	unit  Unit
+	one   float64 // the quantity that reads 1 in the unit
 	below float64
 }
 
 func (c choice) sized() sized {
-	s := sized{Unit{Symbol: c.symbol, size: 1, decimals: c.decimals}, math.Inf(1)}
+	s := sized{Unit{Symbol: c.symbol, size: 1, decimals: c.decimals}, 1, math.Inf(1)}
 	if c.below != "" {
 		s.below = amount(c.below)
 	}
 	if c.symbol != "" {
 		s.unit.zero = amount("0 " + c.symbol)
-		s.unit.size = amount("1 "+c.symbol) - s.unit.zero
+		s.one = amount("1 " + c.symbol)
+		s.unit.size = s.one - s.unit.zero
 	}
 	return s
 }
@@ -108,12 +125,18 @@ func amount(text string) float64 {
 	return q.Value
 }
 
-// chosen gives the unit for values up to a size. What is not US is SI.
-func chosen(d Dimension, s System, size float64) Unit {
+// shownIn lists the units that a system shows a dimension in. What is not US is
+// SI.
+func shownIn(d Dimension, s System) []sized {
 	if s != US {
 		s = SI
 	}
-	list := ready()[d][s]
+	return ready()[d][s]
+}
+
+// chosen gives the unit for values up to a size.
+func chosen(d Dimension, s System, size float64) Unit {
+	list := shownIn(d, s)
 	for _, c := range list[:len(list)-1] {
 		if size < c.below {
 			return c.unit
@@ -128,6 +151,27 @@ func greatest(values []float64) float64 {
 		size = math.Max(size, math.Abs(v))
 	}
 	return size
+}
+
+// telling adds the decimals that it takes to tell the values apart.
+func (u Unit) telling(values []float64) Unit {
+	for u.decimals < maxDecimals && !u.tellsApart(values) {
+		u.decimals++
+	}
+	return u
+}
+
+// exact adds the decimals that it takes to show a value as it is, when
+// thousandths are enough for that.
+func (u Unit) exact(v float64) Unit {
+	scaled := (v - u.zero) / u.size
+	for decimals, power := 0, 1.0; decimals <= thousandths; decimals, power = decimals+1, power*10 {
+		if math.Abs(math.Round(scaled*power)-scaled*power) <= 1e-9*power {
+			u.decimals = max(u.decimals, decimals)
+			return u
+		}
+	}
+	return u
 }
 
 func (u Unit) tellsApart(values []float64) bool {

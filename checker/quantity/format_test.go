@@ -91,6 +91,39 @@ func TestUnitForValuesReadTogether(t *testing.T) {
 	}
 }
 
+// What is held against a text is shown in the unit of the text, where the
+// system has it.
+func TestUnitAsWritten(t *testing.T) {
+	tests := []struct {
+		limit    string
+		d        quantity.Dimension
+		measured float64
+		us, si   [3]string // measured, limit, margin
+	}{
+		{"30 in", quantity.Length, 3.15 * ft, [3]string{"37.8 in", "30 in", "7.8 in"}, [3]string{"960 mm", "762 mm", "198 mm"}},
+		{`30"`, quantity.Length, 3.15 * ft, [3]string{"37.8 in", "30 in", "7.8 in"}, [3]string{"960 mm", "762 mm", "198 mm"}},
+		{"2 ft", quantity.Length, 1.5 * ft, [3]string{"1.5 ft", "2 ft", "-0.5 ft"}, [3]string{"457 mm", "610 mm", "-152 mm"}},
+		{"2 ft 6 in", quantity.Length, 2 * ft, [3]string{"24 in", "30 in", "-6 in"}, [3]string{"610 mm", "762 mm", "-152 mm"}},
+		{"1/4 in", quantity.Length, 1 * in, [3]string{"1 in", "0.25 in", "0.75 in"}, [3]string{"25 mm", "6 mm", "19 mm"}},
+		{"0.9 m", quantity.Length, 1 * ft, [3]string{"12 in", "35.4 in", "-23.4 in"}, [3]string{"0.3 m", "0.9 m", "-0.6 m"}},
+		{"1/4 in/ft", quantity.Slope, 0.01, [3]string{"0.12 in/ft", "0.25 in/ft", "-0.13 in/ft"}, [3]string{"1 %", "2.08 %", "-1.08 %"}},
+		{"1:50", quantity.Slope, 0.01, [3]string{"0.12 in/ft", "0.24 in/ft", "-0.12 in/ft"}, [3]string{"1 %", "2 %", "-1 %"}},
+		{"3", quantity.Number, 4, [3]string{"4", "3", "1"}, [3]string{"4", "3", "1"}},
+		{"50 °F", quantity.Temperature, 5, [3]string{"41 °F", "50 °F", "-9 °F"}, [3]string{"5 °C", "10 °C", "-5 °C"}},
+	}
+	for _, tt := range tests {
+		t.Run(tt.limit, func(t *testing.T) {
+			limit, err := quantity.Parse(tt.limit, tt.d)
+			require.NoError(t, err)
+			margin := tt.measured - limit.Value
+			for system, want := range map[quantity.System][3]string{quantity.US: tt.us, quantity.SI: tt.si} {
+				u := quantity.UnitAs(tt.limit, tt.d, system, tt.measured, limit.Value, margin)
+				require.Equal(t, want, [3]string{u.Format(tt.measured), u.Format(limit.Value), u.FormatDifference(margin)})
+			}
+		})
+	}
+}
+
 // 4 °C is 39.2 °F; 1 °C warmer is 1.8 °F warmer.
 func TestTemperatureDifference(t *testing.T) {
 	u := quantity.UnitFor(quantity.Temperature, quantity.US, 5, 4, 1)

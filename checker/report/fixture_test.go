@@ -87,10 +87,10 @@ var systemList = &figures.List{
 var bedList = &figures.List{
 	Name: "beds", Doc: "Every planted gravel bed.", Subject: "a planted gravel bed",
 	Fields: []*figures.Field{
-		{Name: "depth_least", Kind: figures.Number, Dimension: quantity.Length, Doc: "Least depth of media over the outline.",
+		{Name: "least_depth", Kind: figures.Number, Dimension: quantity.Length, Doc: "Least depth of media over the outline.",
 			Formula: "lowest surface − floor, over the outline", Source: remembered},
-		{Name: "depth_greatest", Kind: figures.Number, Dimension: quantity.Length, Doc: "Greatest depth of media over the outline."},
-		{Name: "depth_least_at", Kind: figures.Text, Doc: "Where it is least."},
+		{Name: "greatest_depth", Kind: figures.Number, Dimension: quantity.Length, Doc: "Greatest depth of media over the outline."},
+		{Name: "least_depth_at", Kind: figures.Text, Doc: "Where it is least."},
 	},
 }
 
@@ -191,7 +191,7 @@ func harrow() *book {
 				{Field: bedList.Fields[1], Bound: rulebook.AtMost, Limit: "media_depth_greatest"},
 				{Field: bedList.Fields[2]},
 			},
-			Remedy: "Lower the floor of {part} by {short}, or raise its edge, until the gravel has {limit} everywhere. It is thinnest at {depth_least_at}.",
+			Remedy: "Lower the floor of {part} by {short}, or raise its edge, until the gravel has {limit} everywhere. It is thinnest at {least_depth_at}.",
 		},
 		{
 			ID: "clearances/well", File: "rules/clearances/well.rego", Title: "Greywater works keep their distance from every well and spring.",

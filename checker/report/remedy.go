@@ -29,6 +29,9 @@ func (s speaker) fill(f *rulebook.Finding, name string) string {
 	case "short":
 		return s.shortfall(f)
 	}
+	if m := heldAgainst(f, name); m != nil {
+		return together(measureUnit(m, s.units).Format(m.Value.Number))
+	}
 	if text, ok := s.named(f.Item, name); ok {
 		return text
 	}
@@ -61,6 +64,17 @@ func (s speaker) named(it *figures.Item, field string) (string, bool) {
 		}
 	}
 	return "", false
+}
+
+// heldAgainst gives the measure of a field that a limit stands against, nil when
+// none does.
+func heldAgainst(f *rulebook.Finding, field string) *rulebook.Measured {
+	for i := range f.Measured {
+		if m := &f.Measured[i]; m.Limit != nil && m.Measure.Field.Name == field {
+			return m
+		}
+	}
+	return nil
 }
 
 // missed gives the measure that misses its limit by the most, nil when none

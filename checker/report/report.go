@@ -27,7 +27,7 @@ type Judged struct {
 
 // Book is what reports need of a *rulebook.Book.
 type Book interface {
-	Rules() []*rulebook.Rule   // sorted by ID
+	Rules() []*rulebook.Rule   // by topic, then by ID
 	Limits() []*rulebook.Limit // sorted by name
 	Limit(name string) (*rulebook.Limit, bool)
 	Caution(key string) (string, bool)

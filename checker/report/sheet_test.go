@@ -22,7 +22,7 @@ func TestFiguresShowInputsAsDrawnAndWhatIsMissing(t *testing.T) {
 	var b bytes.Buffer
 	require.NoError(t, report.Figures(&b, faulty(t).Figures, report.Options{Units: quantity.SI, Width: 120}))
 	require.Contains(t, b.String(), "floor 97.4 ft (19:16)")
-	require.Contains(t, b.String(), "Depth least: not known. Add floor of bed-2.")
+	require.Contains(t, b.String(), "Least depth: not known. Add floor of bed-2.")
 }
 
 func TestClearancesComeNearestFirst(t *testing.T) {

@@ -84,7 +84,7 @@ func TestHostileTextIsSpelledOut(t *testing.T) {
 		for _, f := range j.Verdict.Findings {
 			f.Item.Subject.Name = name
 		}
-		j.Verdict.Findings[0].Item.Value("depth_least_at").Text = name
+		j.Verdict.Findings[0].Item.Value("least_depth_at").Text = name
 		run := ofRun{designs: []report.Judged{j}, skipped: []string{name}}
 		requirePrintable(t, textOf(t, run, report.Options{}))
 		var b bytes.Buffer

@@ -52,9 +52,9 @@ func margin(m *rulebook.Measured, unit quantity.Unit) string {
 }
 
 // measureUnit chooses the one unit that a measurement, its limit and the margin
-// are all shown in.
+// are all shown in: that in which the limit is written, where the system has it.
 func measureUnit(m *rulebook.Measured, s quantity.System) quantity.Unit {
-	return quantity.UnitFor(m.Measure.Field.Dimension, s, m.Value.Number, m.Limit.Value, m.Margin)
+	return quantity.UnitAs(m.Limit.Text, m.Measure.Field.Dimension, s, m.Value.Number, m.Limit.Value, m.Margin)
 }
 
 // value words a figure that is known.

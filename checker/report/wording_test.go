@@ -22,7 +22,7 @@ func measured(field *figures.Field, value figures.Value, bound rulebook.Bound, l
 // An inch is 25.4 mm and a US gallon 3.785411784 L exactly (NIST Handbook 44,
 // App. C); 0 °C is 32 °F and a kelvin 1.8 °F (NIST SP 811, App. B).
 func TestMeasuresInWords(t *testing.T) {
-	depth := &figures.Field{Name: "depth_least", Kind: figures.Number, Dimension: quantity.Length}
+	depth := &figures.Field{Name: "least_depth", Kind: figures.Number, Dimension: quantity.Length}
 	warmth := &figures.Field{Name: "water_temperature", Kind: figures.Number, Dimension: quantity.Temperature}
 	slope := &figures.Field{Name: "slope", Kind: figures.Number, Dimension: quantity.Slope}
 	number := func(v float64) figures.Value { return figures.Value{Number: v} }
@@ -33,15 +33,15 @@ func TestMeasuresInWords(t *testing.T) {
 		note string
 	}{
 		{measured(depth, number(22.9*0.0254), rulebook.AtLeast, 24*0.0254),
-			"Depth least: measured 22.9 in; at least 24 in is wanted; 1.1 in short.", "Depth least: measured 582 mm; at least 610 mm is wanted; 28 mm short.", "short"},
+			"Least depth: measured 22.9 in; at least 24 in is wanted; 1.1 in short.", "Least depth: measured 582 mm; at least 610 mm is wanted; 28 mm short.", "short"},
 		{measured(depth, number(31*0.0254), rulebook.AtMost, 30*0.0254),
-			"Depth least: measured 31 in; at most 30 in is allowed; 1 in over.", "Depth least: measured 787 mm; at most 762 mm is allowed; 25 mm over.", "over"},
+			"Least depth: measured 31 in; at most 30 in is allowed; 1 in over.", "Least depth: measured 787 mm; at most 762 mm is allowed; 25 mm over.", "over"},
 		{measured(depth, number(0.6), rulebook.AtLeast, 0.6),
-			"Depth least: measured 23.6 in; at least 23.6 in is wanted; nothing to spare.", "Depth least: measured 600 mm; at least 600 mm is wanted; nothing to spare.", "just met"},
+			"Least depth: measured 23.6 in; at least 23.6 in is wanted; nothing to spare.", "Least depth: measured 600 mm; at least 600 mm is wanted; nothing to spare.", "just met"},
 		{measured(depth, number(0.7), rulebook.AtLeast, 0.6),
-			"Depth least: measured 27.6 in; at least 23.6 in is wanted; 3.9 in to spare.", "Depth least: measured 700 mm; at least 600 mm is wanted; 100 mm to spare.", "to spare"},
+			"Least depth: measured 27.6 in; at least 23.6 in is wanted; 3.9 in to spare.", "Least depth: measured 700 mm; at least 600 mm is wanted; 100 mm to spare.", "to spare"},
 		{measured(depth, number(0.59999), rulebook.AtLeast, 0.6),
-			"Depth least: measured 23.6217 in; at least 23.622 in is wanted; 0.0004 in short.", "Depth least: measured 599.99 mm; at least 600 mm is wanted; 0.01 mm short.", "a hair short"},
+			"Least depth: measured 23.6217 in; at least 23.622 in is wanted; 0.0004 in short.", "Least depth: measured 599.99 mm; at least 600 mm is wanted; 0.01 mm short.", "a hair short"},
 		{measured(slope, number(-1.0/48), rulebook.AtLeast, 1.0/48),
 			"Slope: measured -0.25 in/ft; at least 0.25 in/ft is wanted; 0.5 in/ft short.", "Slope: measured -2.08 %; at least 2.08 % is wanted; 4.17 % short.", "uphill"},
 		{measured(warmth, number(5), rulebook.AtLeast, 10),

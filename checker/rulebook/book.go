@@ -22,12 +22,13 @@ type Book struct {
 	deadline time.Duration            // for one rule and one design
 }
 
-// Rules gives the rules in force, sorted by id.
+// Rules gives the rules in force by topic, what can do the most harm first, and
+// within a topic by id.
 func (b *Book) Rules() []*Rule { return slices.Clone(b.rules) }
 
 // Rule gives the rule with the id.
 func (b *Book) Rule(id string) (*Rule, bool) {
-	i, ok := slices.BinarySearchFunc(b.rules, id, func(r *Rule, id string) int { return cmp.Compare(r.ID, id) })
+	i, ok := slices.BinarySearchFunc(b.rules, id, func(r *Rule, id string) int { return inOrder(r.ID, id) })
 	if !ok {
 		return nil, false
 	}
@@ -106,8 +107,8 @@ func noRules(layers []Layer) source.Problems {
 	return source.Problems{p}
 }
 
-// readRules parses the files and checks each rule by itself, in the order of
-// their ids.
+// readRules parses the files and checks each rule by itself; the rules come out
+// in their order.
 func readRules(inForce map[string]*file, around surroundings) ([]*module, source.Problems) {
 	var (
 		modules  []*module
@@ -126,7 +127,7 @@ func readRules(inForce map[string]*file, around surroundings) ([]*module, source
 		problems = append(problems, m.proofs()...)
 		problems = append(problems, m.vocabulary()...)
 	}
-	slices.SortFunc(modules, func(a, b *module) int { return cmp.Compare(a.id, b.id) })
+	slices.SortFunc(modules, func(a, b *module) int { return inOrder(a.id, b.id) })
 	return modules, problems
 }
 

@@ -181,9 +181,9 @@ func TestKnownFailureIsNotHiddenByWhatIsNotShown(t *testing.T) {
 #   subjects: beds
 #   level: fail
 #   measures:
-#     - {field: depth_mean}
-#     - {field: depth_greatest, bound: at most, limit: greatest}
-#     - {field: depth_least, bound: at least, limit: least}
+#     - {field: mean_depth}
+#     - {field: greatest_depth, bound: at most, limit: greatest}
+#     - {field: least_depth, bound: at least, limit: least}
 #   remedy: R.
 #   sources: [{title: S, standing: published}]
 package greysill.bed.depth
@@ -192,15 +192,15 @@ import rego.v2
 
 proved contains b.subject if {
 	some b in input.beds
-	b.depth_least >= data.limits.least.value
-	b.depth_greatest <= data.limits.greatest.value
+	b.least_depth >= data.limits.least.value
+	b.greatest_depth <= data.limits.greatest.value
 }
 `,
 	}))
 	v := b.Judge(t.Context(), figuresOf(
-		item("beds", "shallow", map[string]any{"depth_least": 0.3, "depth_mean": 0.5}),
-		item("beds", "deep enough as far as shown", map[string]any{"depth_least": 0.5}),
-		item("beds", "both", map[string]any{"depth_least": 0.3, "depth_greatest": 3.0, "depth_mean": 1.0}),
+		item("beds", "shallow", map[string]any{"least_depth": 0.3, "mean_depth": 0.5}),
+		item("beds", "deep enough as far as shown", map[string]any{"least_depth": 0.5}),
+		item("beds", "both", map[string]any{"least_depth": 0.3, "greatest_depth": 3.0, "mean_depth": 1.0}),
 	), day)
 	require.Equal(t, Fail, v.Findings[0].Status)
 	require.False(t, v.Findings[0].NotShown())
@@ -211,7 +211,7 @@ proved contains b.subject if {
 	for _, m := range v.Findings[2].Measured {
 		fields = append(fields, m.Measure.Field.Name)
 	}
-	require.Equal(t, []string{"depth_greatest", "depth_least", "depth_mean"}, fields, "the worst in proportion first, what has no limit last")
+	require.Equal(t, []string{"greatest_depth", "least_depth", "mean_depth"}, fields, "the worst in proportion first, what has no limit last")
 }
 
 func TestRoundedAgreesWithNumber(t *testing.T) {

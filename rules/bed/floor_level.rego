@@ -9,8 +9,8 @@
 #   measures:
 #     - {field: floor_range, bound: at most, limit: floor_range}
 #   remedy: >-
-#     Draw and dig the floor of {subject} level to within {limit}: it is {short} too uneven. Where the slope is meant,
-#     name the manual that it follows.
+#     Draw and dig the floor of {subject} level to within {limit}: as drawn, its highest and lowest points differ by
+#     {floor_range}. Where the slope is meant, name the manual that it follows.
 #   caution: digging
 #   sources:
 #     - title: Iowa Administrative Code 567-69.15 (2024)

@@ -7,11 +7,11 @@
 #   subjects: beds
 #   level: fail
 #   measures:
-#     - {field: depth_least, bound: at least, limit: media_depth_least}
-#     - {field: depth_greatest, bound: at most, limit: media_depth_greatest}
+#     - {field: least_depth, bound: at least, limit: media_depth_least}
+#     - {field: greatest_depth, bound: at most, limit: media_depth_greatest}
 #   remedy: >-
-#     Change the floor or the gravel's surface of {subject} by {short} where the depth is wrong. It is {depth_least} at
-#     the least, {depth_least_at}, and {depth_greatest} at the most, {depth_greatest_at}.
+#     Change the floor or the gravel's surface of {subject} by {short} where the depth is wrong. As drawn, the least
+#     depth is {least_depth} ({least_depth_at}), the greatest {greatest_depth} ({greatest_depth_at}).
 #   caution: digging
 #   sources:
 #     - title: Michigan Administrative Code R 323.2216
@@ -26,6 +26,6 @@ import rego.v2
 
 proved contains b.subject if {
 	some b in input.beds
-	b.depth_least >= data.limits.media_depth_least.value
-	b.depth_greatest <= data.limits.media_depth_greatest.value
+	b.least_depth >= data.limits.media_depth_least.value
+	b.greatest_depth <= data.limits.media_depth_greatest.value
 }

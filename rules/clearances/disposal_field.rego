@@ -10,7 +10,8 @@
 #     - {field: distance, bound: at least, limit: disposal_field_from_field, where: {works: field}}
 #     - {field: distance, bound: at least, limit: disposal_field_from_tank, where: {works: tank}}
 #   remedy: >-
-#     Move {part} at least {short} farther from {feature}, and from the ground kept free for its replacement.
+#     Move {part} at least {short} farther from {feature}, and keep it off the ground set aside for its
+#     replacement.
 #   caution: pathogens
 #   sources:
 #     - title: Utah Administrative Code R317-401-5 (2024)

@@ -14,8 +14,8 @@
 #     - {field: bypass_season}
 #     - {field: months_left_open}
 #   remedy: >-
-#     Begin the bypass season before the first freezing month and end it after the last: {months_left_open} are left
-#     open.
+#     Let the bypass season begin before the first freezing month and end after the last. Not covered as drawn:
+#     {months_left_open}.
 #   caution: pathogens
 #   sources:
 #     - title: Washington Administrative Code 246-274-011

@@ -8,10 +8,10 @@
 #   level: fail
 #   measures:
 #     - {field: treated_first}
-#     - {field: untreated_from}
+#     - {field: untreated_sources}
 #   remedy: >-
-#     Lead the water of {untreated_from} through a planted gravel bed before {subject}, cover {subject}, or leave it
-#     out.
+#     Cover {subject}, leave it out, or lead the water of its untreated sources ({untreated_sources}) through a planted
+#     gravel bed before it.
 #   caution: open_water
 #   sources:
 #     - title: Washington Administrative Code 246-274-011

@@ -7,9 +7,9 @@
 #   subjects: parts
 #   level: fail
 #   measures:
-#     - {field: outside_by}
+#     - {field: beyond_boundary}
 #   remedy: >-
-#     Move {subject} inside the boundary: its farthest point lies {outside_by} beyond it. If the boundary is drawn
+#     Move {subject} inside the boundary: as drawn, it reaches {beyond_boundary} beyond it. If the boundary is drawn
 #     wrongly, correct it from the survey.
 #   sources:
 #     - title: Wyoming Water Quality Rules, chapter 25, section 17
