@@ -167,25 +167,33 @@ func (c *Checker) CheckAll(ctx context.Context, files []File, handle func(*Resul
 	checking, stop := context.WithCancel(ctx)
 	defer stop()
 
+	type task struct {
+		File
+		turn chan *Result
+	}
 	cores := runtime.GOMAXPROCS(0)
-	running := make(chan struct{}, cores)
+	tasks := make(chan task)
 	turns := make(chan chan *Result, ahead*cores)
 	wg.Go(func() {
 		defer close(turns)
+		defer close(tasks)
 		for _, f := range files {
 			turn := make(chan *Result, 1)
 			select {
 			case turns <- turn:
+				tasks <- task{f, turn}
 			case <-checking.Done():
 				return
 			}
-			running <- struct{}{}
-			wg.Go(func() {
-				turn <- c.check(checking, f)
-				<-running
-			})
 		}
 	})
+	for range cores {
+		wg.Go(func() {
+			for t := range tasks {
+				t.turn <- c.check(checking, t.File)
+			}
+		})
+	}
 	for turn := range turns {
 		r := <-turn
 		if err := ctx.Err(); err != nil {

@@ -11,15 +11,15 @@ import (
 	"greysill/checker/source"
 )
 
-// foot is the international foot in metres, exact by definition (NIST SP 811,
-// 2008, Appendix B.6).
+// foot is the international foot in metres, exact by definition (NIST Handbook
+// 44, Appendix C).
 const foot = 0.3048
 
 // decode fills a design from the document. What is not as the schema has it is
 // left out: that is noted already, and all else can still be checked.
-func decode(doc *source.Document) *Design {
+func decode(doc *source.Document, q quantities) *Design {
 	d := &Design{Document: doc}
-	grid := decoder{metres: 1}
+	grid := decoder{q, 1}
 	if value(doc.Value(), "/site/grid/unit") == "ft" {
 		grid.metres = foot
 	}
@@ -28,16 +28,19 @@ func decode(doc *source.Document) *Design {
 }
 
 // decoder decodes with coordinates in a unit of so many metres.
-type decoder struct{ metres float64 }
+type decoder struct {
+	quantities
+	metres float64
+}
 
 // fill sets a field from a value. It reports whether it could.
 func (d decoder) fill(into reflect.Value, from any, pointer, dimension string) bool {
 	switch v := into.Addr().Interface().(type) {
 	case *quantity.Quantity:
 		text, _ := from.(string)
-		q, err := quantity.Parse(text, quantity.Dimension(dimension))
+		q, ok := d.quantities.read(text, quantity.Dimension(dimension))
 		*v = q
-		return err == nil
+		return ok
 	case *Point:
 		c, ok := d.coordinates(from, 2)
 		*v = Point{c[0], c[1]}

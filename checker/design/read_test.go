@@ -33,8 +33,8 @@ func read(t testing.TB, text string) *Design {
 	return d
 }
 
-// The foot is 0.3048 m and the inch 0.0254 m exactly (NIST SP 811, 2008,
-// Appendix B.6).
+// The foot is 0.3048 m and the inch 0.0254 m exactly (NIST Handbook 44,
+// Appendix C).
 func TestRead(t *testing.T) {
 	ft := func(x float64) float64 { return x * 0.3048 }
 	d := read(t, sound(t))

@@ -9,26 +9,31 @@ import (
 )
 
 // named is a thing of the document that has an id.
-type named struct{ id, sort, pointer string }
+type named struct {
+	id, sort, pointer string
+	at                source.Position
+}
 
 // named lists the things that share one set of ids, in the order of the file.
 func (d *Design) named() []named {
 	var all []named
+	add := func(id, sort, pointer string) {
+		all = append(all, named{id, sort, pointer, d.Position(pointer)})
+	}
 	for _, s := range d.Sources {
-		all = append(all, named{s.ID, "source", s.Pointer})
+		add(s.ID, "source", s.Pointer)
 	}
 	for _, p := range d.Parts {
-		all = append(all, named{p.ID, "part", p.Pointer})
+		add(p.ID, "part", p.Pointer)
 	}
 	for _, f := range d.Site.Features {
-		all = append(all, named{f.ID, "feature", f.Pointer})
+		add(f.ID, "feature", f.Pointer)
 	}
 	for _, s := range d.Site.Services {
-		all = append(all, named{s.ID, "service", s.Pointer})
+		add(s.ID, "service", s.Pointer)
 	}
 	slices.SortStableFunc(all, func(a, b named) int {
-		at, bt := d.Position(a.pointer), d.Position(b.pointer)
-		return cmp.Or(cmp.Compare(at.Line, bt.Line), cmp.Compare(at.Column, bt.Column))
+		return cmp.Or(cmp.Compare(a.at.Line, b.at.Line), cmp.Compare(a.at.Column, b.at.Column))
 	})
 	return all
 }

@@ -1,19 +1,15 @@
 package design
 
 import (
-	"bytes"
 	"cmp"
 	"fmt"
-	"io"
 	"maps"
-	"net/url"
 	"slices"
 	"strconv"
 	"strings"
 	"sync"
 
-	"github.com/santhosh-tekuri/jsonschema/v5"
-
+	"greysill/checker/internal/jsonschema"
 	"greysill/checker/quantity"
 	"greysill/checker/source"
 	"greysill/schema"
@@ -21,87 +17,39 @@ import (
 
 const schemaFile = "design.schema.json"
 
-// compiled is the design schema, with every part of it by its location.
-type compiled struct {
-	*jsonschema.Schema
-	parts map[string]*jsonschema.Schema
-}
+// designSchema loads the schema once in a run.
+var designSchema = sync.OnceValue(loadSchema)
 
-// designSchema compiles the schema once in a run.
-var designSchema = sync.OnceValue(compileSchema)
-
-func compileSchema() *compiled {
+func loadSchema() *jsonschema.Schema {
 	text, err := schema.FS.ReadFile(schemaFile)
 	if err != nil {
 		panic(err) // it is embedded
 	}
-	c := jsonschema.NewCompiler()
-	c.LoadURL = func(url string) (io.ReadCloser, error) { return nil, fmt.Errorf("schemas are never fetched: %s", url) }
-	c.AssertFormat = true
-	c.ExtractAnnotations = true
+	formats := []string{"date"}
 	for _, d := range quantity.Dimensions {
-		c.Formats[string(d)] = isQuantity(d)
+		formats = append(formats, string(d))
 	}
-	if err := c.AddResource(schemaFile, bytes.NewReader(text)); err != nil {
+	s, err := jsonschema.Load(text, formats...)
+	if err != nil {
 		panic(err)
 	}
-	s := &compiled{c.MustCompile(schemaFile), map[string]*jsonschema.Schema{}}
-	s.index(s.Schema)
 	return s
 }
 
-// isQuantity is the format of a dimension. The reader words the error itself.
-func isQuantity(d quantity.Dimension) func(any) bool {
-	return func(v any) bool {
-		text, isText := v.(string)
-		if !isText {
-			return true // the type is checked by itself
-		}
-		_, err := quantity.Parse(text, d)
-		return err == nil
-	}
-}
-
-// index notes the places of a schema and of all below it.
-func (c *compiled) index(s *jsonschema.Schema) {
-	if s == nil || c.parts[s.Location] != nil {
-		return
-	}
-	c.parts[s.Location] = s
-	for _, below := range slices.Concat([]*jsonschema.Schema{s.Ref, s.If, s.Then, s.Else, s.Items2020}, s.AllOf, s.OneOf) {
-		c.index(below)
-	}
-	for _, below := range s.Properties {
-		c.index(below)
-	}
-}
-
-// violation is one leaf of the schema library's tree of errors.
-type violation struct {
-	pointer string // of the value in the document, or of the member that is missing or unknown
-	keyword string
-	schema  *jsonschema.Schema // that the keyword stands in
-}
+type violation = jsonschema.Violation
 
 // violations validates a document. Whatever one keyword has against one value
-// is given once; the library's own order is random. A part whose kind is
-// misspelt is also held against the kind that is meant.
-func (c *compiled) violations(root any) []violation {
-	found := c.check(root, nil)
+// is given once. A part whose kind is misspelt is also held against the kind
+// that is meant.
+func violations(root any, q quantities) []violation {
+	found := designSchema().Validate(root, q.has)
 	if meant := withKinds(root, found); meant != nil {
-		found = c.check(meant, found)
+		found = append(found, designSchema().Validate(meant, q.has)...)
 	}
-	slices.SortFunc(found, func(a, b violation) int {
-		return cmp.Or(strings.Compare(a.pointer, b.pointer), strings.Compare(a.keyword, b.keyword), strings.Compare(a.schema.Location, b.schema.Location))
+	slices.SortStableFunc(found, func(a, b violation) int {
+		return cmp.Or(strings.Compare(a.Pointer, b.Pointer), strings.Compare(a.Keyword, b.Keyword))
 	})
-	return slices.CompactFunc(found, func(a, b violation) bool { return a.pointer == b.pointer && a.keyword == b.keyword })
-}
-
-func (c *compiled) check(root any, found []violation) []violation {
-	if err, failed := c.Validate(root).(*jsonschema.ValidationError); failed {
-		c.leaves(err, root, &found)
-	}
-	return found
+	return slices.CompactFunc(found, func(a, b violation) bool { return a.Pointer == b.Pointer && a.Keyword == b.Keyword })
 }
 
 // withKinds gives a copy of the document in which misspelt kinds of parts are
@@ -109,15 +57,15 @@ func (c *compiled) check(root any, found []violation) []violation {
 func withKinds(root any, found []violation) any {
 	var parts []any
 	for _, v := range found {
-		at, last := cut(v.pointer)
-		if list, index := cut(at); list != "/parts" || last != "kind" || v.keyword != "enum" {
+		at, last := cut(v.Pointer)
+		if list, index := cut(at); list != "/parts" || last != "kind" || v.Keyword != "enum" {
 			continue
 		} else if i, err := strconv.Atoi(index); err == nil {
 			if parts == nil {
 				parts = slices.Clone(value(root, list).([]any))
 			}
 			part := maps.Clone(parts[i].(map[string]any))
-			part["kind"] = nearest(fmt.Sprint(part["kind"]), texts(v.schema.Enum))
+			part["kind"] = nearest(fmt.Sprint(part["kind"]), v.Schema.Enum)
 			parts[i] = part
 		}
 	}
@@ -127,53 +75,6 @@ func withKinds(root any, found []violation) any {
 	document := maps.Clone(root.(map[string]any))
 	document["parts"] = parts
 	return document
-}
-
-// leaves drops the errors that only say that there are errors below them.
-func (c *compiled) leaves(e *jsonschema.ValidationError, root any, found *[]violation) {
-	location, keyword := cut(e.AbsoluteKeywordLocation)
-	if len(e.Causes) > 0 && keyword != "oneOf" {
-		for _, cause := range e.Causes {
-			c.leaves(cause, root, found)
-		}
-		return
-	}
-	v := violation{decoded(e.InstanceLocation), keyword, c.parts[location]}
-	switch keyword {
-	case "required":
-		for _, name := range v.schema.Required {
-			v.addMember(root, name, false, found)
-		}
-	case "additionalProperties":
-		object, _ := value(root, v.pointer).(map[string]any)
-		for name := range object {
-			if v.schema.Properties[name] == nil {
-				v.addMember(root, name, true, found)
-			}
-		}
-	default:
-		*found = append(*found, v)
-	}
-}
-
-// addMember adds a violation of its own for a member that is there or is not.
-func (v violation) addMember(root any, name string, there bool, found *[]violation) {
-	object, _ := value(root, v.pointer).(map[string]any)
-	if _, is := object[name]; is == there {
-		v.pointer += "/" + source.Escape(name)
-		*found = append(*found, v)
-	}
-}
-
-// decoded undoes the percent-encoding of the library's pointers.
-func decoded(location string) string {
-	tokens := strings.Split(location, "/")
-	for i, t := range tokens {
-		if plain, err := url.PathUnescape(t); err == nil {
-			tokens[i] = plain
-		}
-	}
-	return strings.Join(tokens, "/")
 }
 
 // property gives what the schema says of a property, through references.

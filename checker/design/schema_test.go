@@ -5,16 +5,17 @@ import (
 	"slices"
 	"testing"
 
-	"github.com/santhosh-tekuri/jsonschema/v5"
 	"github.com/stretchr/testify/require"
 
+	"greysill/checker/internal/jsonschema"
 	"greysill/checker/quantity"
+	"greysill/checker/source"
 )
 
 // Every entry of the schema has a field of the same name and dimension, and
 // every field an entry, so that nothing that is drawn is lost on the way.
 func TestSchemaAndTypesAgree(t *testing.T) {
-	requireAgree(t, "", reflect.TypeFor[Design](), []*jsonschema.Schema{designSchema().Schema})
+	requireAgree(t, "", reflect.TypeFor[Design](), []*jsonschema.Schema{designSchema()})
 }
 
 func requireAgree(t *testing.T, where string, of reflect.Type, schemas []*jsonschema.Schema) {
@@ -48,7 +49,7 @@ func spread(schemas []*jsonschema.Schema) []*jsonschema.Schema {
 	var all []*jsonschema.Schema
 	for _, s := range schemas {
 		if s != nil && !slices.Contains(all, s) {
-			below := append([]*jsonschema.Schema{s.Ref, s.Then, s.Items2020}, s.AllOf...)
+			below := append([]*jsonschema.Schema{s.Ref, s.Then, s.Items}, s.AllOf...)
 			all = append(append(all, s), spread(below)...)
 		}
 	}
@@ -78,9 +79,11 @@ func formatted(schemas []*jsonschema.Schema) []string {
 
 // The examples in the schema are put into messages and shown by editors.
 func TestExamplesAreValid(t *testing.T) {
-	for _, s := range designSchema().parts {
+	for _, s := range designSchema().All() {
 		for _, example := range s.Examples {
-			require.NoError(t, s.Validate(example), s.Location)
+			doc, problems := source.Parse("example.json", example)
+			require.Empty(t, problems)
+			require.Empty(t, s.Validate(doc.Value(), quantities{}.has), string(example))
 		}
 	}
 }

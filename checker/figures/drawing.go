@@ -3,6 +3,7 @@ package figures
 import (
 	"fmt"
 	"slices"
+	"strings"
 	"sync"
 
 	"greysill/checker/design"
@@ -78,7 +79,9 @@ func (p *part) subject() Subject { return Subject{p.ID, []string{p.ID}, []string
 func (p *part) kind() Value { return text(p.Kind) }
 
 // drawn names an entry of the part as an input.
-func (p *part) drawn(entry string) Input { return Input{Name: entry, Pointer: p.Pointer + "/" + entry} }
+func (p *part) drawn(entry string) Input {
+	return Input{Name: strings.ReplaceAll(entry, "_", " "), Pointer: p.Pointer + "/" + entry}
+}
 
 // lack names an entry that the part does not have.
 func (p *part) lack(entry string) Lack {

@@ -8,7 +8,7 @@ type Dimension string
 
 // The dimensions, each with the unit that its values have in memory.
 const (
-	Length       Dimension = "length"                 // m, never negative
+	Length       Dimension = "length"                 // m; a text of it is never negative, a figure may be
 	Level        Dimension = "level"                  // m above the site's datum, any sign
 	Area         Dimension = "area"                   // m²
 	Volume       Dimension = "volume"                 // m³

@@ -2,6 +2,7 @@ package quantity
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"sync"
@@ -174,16 +175,17 @@ func (u Unit) exact(v float64) Unit {
 	return u
 }
 
+// tellsApart reports whether values that differ read differently. In order, it
+// is enough to look at neighbours.
 func (u Unit) tellsApart(values []float64) bool {
 	noise := greatest(values) * 1e-9
-	for i, v := range values {
+	ordered := slices.Sorted(slices.Values(values))
+	for i, v := range ordered {
 		if math.Abs(v) > noise && u.digits(v) == "0" {
 			return false
 		}
-		for _, w := range values[:i] {
-			if math.Abs(v-w) > noise && u.digits(v) == u.digits(w) {
-				return false
-			}
+		if i > 0 && v-ordered[i-1] > noise && u.digits(v) == u.digits(ordered[i-1]) {
+			return false
 		}
 	}
 	return true

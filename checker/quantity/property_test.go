@@ -41,7 +41,7 @@ func TestValuesReadTogetherStayApart(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		d := rapid.SampledFrom(Dimensions).Draw(t, "dimension")
 		s := rapid.SampledFrom([]System{US, SI}).Draw(t, "system")
-		limit := rapid.Float64Range(0.01, 1e4).Draw(t, "limit")
+		limit := rapid.Float64Range(0.01, 1e4).Draw(t, "limit") * shownIn(d, s)[0].unit.size
 		measured := limit * (1 + rapid.Float64Range(1e-6, 1).Draw(t, "excess"))
 		u := UnitFor(d, s, measured, limit, measured-limit)
 		require.NotEqual(t, u.Format(measured), u.Format(limit))

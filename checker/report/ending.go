@@ -58,8 +58,7 @@ func counting(rs []remark) string {
 // ending counts what held and gives the cautions and the local-code note.
 func (l *letter) ending(t tally) {
 	l.heading("What holds")
-	l.put(0, ink, "Pass: "+plural(t.Pass, "finding")+", of "+plural(t.rules[held], "rule")+". Not applicable: "+plural(t.NotApplicable, "rule")+
-		". Excused: "+plural(t.Excused, "subject")+".")
+	l.held(t)
 	if cautions := l.judged.cautions(); len(cautions) > 0 {
 		l.heading("Take care")
 		for i, c := range cautions {
@@ -71,6 +70,32 @@ func (l *letter) ending(t tally) {
 	}
 	l.heading("Who decides")
 	l.put(0, ink, localCode)
+}
+
+// held says in one line what passes and what does not apply, and names the
+// latter.
+func (l *letter) held(t tally) {
+	whole := 0
+	for _, r := range remarks(l.judged.Verdict, held) {
+		if !slices.ContainsFunc(l.judged.Verdict.Findings, func(f rulebook.Finding) bool { return f.Rule == r.rule && kindOf(&f) != held }) {
+			whole++
+		}
+	}
+	said := verb(whole, "rule holds wherever it applies", "rules hold wherever they apply") + "; " + verb(t.Pass, "check passes", "checks pass") + " in all"
+	if t.Excused > 0 {
+		said += ", and " + verb(t.Excused, "is excused, since the rule does not concern it", "are excused, since the rule does not concern them")
+	}
+	if t.NotApplicable > 0 {
+		said += "; " + verb(t.NotApplicable, "rule does not apply", "rules do not apply") + " to this design"
+	}
+	l.put(0, ink, said+".")
+	if t.NotApplicable > 0 {
+		var ids []string
+		for _, r := range l.judged.Verdict.NotApplicable {
+			ids = append(ids, r.ID)
+		}
+		l.hang(0, ink, "Not applicable: "+strings.Join(ids, ", "))
+	}
 }
 
 // cautions gives the cautions of the rules that had subjects, each once.

@@ -1,43 +1,45 @@
 package report
 
 import (
-	"cmp"
 	"encoding/json"
 	"io"
-	"math"
 	"slices"
 	"strings"
 
 	"github.com/rivo/uniseg"
 
 	"greysill/checker/figures"
-	"greysill/checker/quantity"
 	"greysill/checker/source"
 )
 
-// Figures writes the computed figures of a design as a calculation sheet: each
-// with its value, formula, inputs as drawn and source, so that a reviewer can
-// follow it by hand.
+// Figures writes the computed figures of a design as a calculation sheet, so
+// that a reviewer can follow them with the drawing and a calculator. At the
+// first subject of a list every number has its meaning, formula, inputs as
+// drawn and source; at the others its value and what it has inputs of its own.
+// Words and yes or no have one line.
 func Figures(w io.Writer, f *figures.Figures, o Options) error {
 	s := &sheet{page: newPage(o), speaker: speaker{o.units(f.Design)}, document: f.Design.Document}
 	s.put(0, bold, "Computed figures")
 	s.title(f.Design, f.Design.Document.Name())
 	s.blank()
-	s.put(0, ink, "Places in the file are given as line:column.")
+	s.put(0, ink, "Places in the file are given as line:column. Formulas, inputs and sources stand at the first figure of their kind.")
+	s.unknown(f)
 	var empty []string
+	var clearances []*figures.Item
 	for _, items := range f.Lists {
 		switch {
 		case len(items.Items) == 0:
-			empty = append(empty, items.List.Name)
+			empty = append(empty, listTitle(items.List))
 		case strings.HasPrefix(items.List.Name, "clearances."):
-			s.clearances(items)
+			clearances = append(clearances, items.Items...)
 		default:
 			s.list(items)
 		}
 	}
+	s.clearances(clearances)
 	if len(empty) > 0 {
 		s.heading("Nothing on the design for these")
-		s.put(0, ink, strings.Join(empty, ", "))
+		s.put(0, ink, strings.Join(empty, "; ")+".")
 	}
 	s.heading("Who decides")
 	s.put(0, ink, localCode)
@@ -50,47 +52,109 @@ type sheet struct {
 	*page
 	speaker
 	document *source.Document
+	last     map[string]string // what a list said last of a figure's formula, inputs and source
 }
 
-// list writes the subjects of one list. What a figure is, how it is worked out
-// and where that comes from is said at the first subject only.
+// unknown lists the entries that the design would have to give for every figure
+// to be known.
+func (s *sheet) unknown(f *figures.Figures) {
+	var lacks []figures.Lack
+	for _, list := range f.Lists {
+		for _, it := range list.Items {
+			for i := range it.Values {
+				for _, lack := range it.Values[i].Lacks {
+					if !slices.Contains(lacks, lack) {
+						lacks = append(lacks, lack)
+					}
+				}
+			}
+		}
+	}
+	if len(lacks) == 0 {
+		return
+	}
+	s.heading("To be added to the design")
+	s.put(0, ink, "Without these entries the figures marked NOT KNOWN cannot be worked out.")
+	for _, lack := range lacks {
+		s.hang(1, red, lack.Entry+s.places([]string{lack.Pointer}))
+	}
+}
+
+// list writes the subjects of one list.
 func (s *sheet) list(items figures.Items) {
 	s.heading(listTitle(items.List))
 	s.put(0, ink, items.List.Doc)
-	for i, it := range items.Items {
+	s.last = map[string]string{}
+	first := items.Items[0]
+	for _, it := range items.Items {
 		s.blank()
-		s.put(0, bold, it.Subject.Name+s.places(it.Subject.Pointers))
+		kind, named := s.named(it, "kind")
+		s.put(0, bold, it.Subject.Name+following(kind)+s.places(it.Subject.Pointers))
+		var said []figures.Input
 		for k, f := range items.List.Fields {
-			s.figure(f, &it.Values[k], i == 0)
+			v := &it.Values[k]
+			switch {
+			case f.Name == "kind" && named:
+			case it == first:
+				s.figure(f, v)
+			case f.Kind != figures.Number || slices.Equal(v.Inputs, first.Values[k].Inputs):
+				s.line(f, v, nil)
+			default:
+				s.line(f, v, except(v.Inputs, said))
+				said = append(said, v.Inputs...)
+			}
 		}
 	}
 }
 
-// figure writes one figure.
-func (s *sheet) figure(f *figures.Field, v *figures.Value, explain bool) {
-	if explain {
-		s.blank()
+// figure writes one figure with all that it takes to follow it.
+func (s *sheet) figure(f *figures.Field, v *figures.Value) {
+	s.line(f, v, nil)
+	if f.Kind != figures.Number {
+		return
 	}
-	if v.Known() {
-		s.hang(1, bold, label(f)+": "+s.value(f, v))
-	} else {
-		s.hang(1, red, label(f)+": not known. Add "+entries(v.Lacks)+".")
-	}
-	if explain {
-		s.put(2, ink, f.Doc)
-	}
-	if explain && f.Formula != "" {
-		s.hang(2, ink, "Formula: "+f.Formula)
-	}
-	if len(v.Inputs) > 0 {
-		s.hang(2, ink, "From: "+s.inputs(v.Inputs))
-	}
-	if explain && f.Source.Title != "" {
-		s.hang(2, ink, "Source: "+citation(f.Source))
+	s.put(2, ink, f.Doc)
+	s.once("Formula", f.Formula)
+	s.once("From", s.inputs(v.Inputs))
+	if f.Source.Title != "" {
+		s.once("Source", citation(f.Source))
 	}
 }
 
-// inputs words what a figure was worked out from, as drawn.
+// once writes a text under its label, and the same text a second time in two
+// words.
+func (s *sheet) once(label, text string) {
+	switch {
+	case text == "":
+		return
+	case s.last[label] == text:
+		text = "the same"
+	default:
+		s.last[label] = text
+	}
+	s.hang(2, ink, label+": "+text)
+}
+
+// line writes a figure's value, and what it was worked out from where that is
+// given.
+func (s *sheet) line(f *figures.Field, v *figures.Value, inputs []figures.Input) {
+	switch {
+	case !v.Known():
+		s.hang(1, red, label(f)+": NOT KNOWN. Add "+entries(v.Lacks)+".")
+	case len(inputs) > 0:
+		s.hang(1, ink, label(f)+": "+s.value(f, v)+", from "+s.inputs(inputs))
+	default:
+		s.hang(1, ink, label(f)+": "+s.value(f, v))
+	}
+}
+
+// except gives the inputs without those said already.
+func except(inputs, said []figures.Input) []figures.Input {
+	return slices.DeleteFunc(slices.Clone(inputs), func(in figures.Input) bool { return slices.Contains(said, in) })
+}
+
+// inputs words what a figure was worked out from: the name, the value where it
+// is short, and the place.
 func (s *sheet) inputs(inputs []figures.Input) string {
 	var said []string
 	for _, in := range inputs {
@@ -98,19 +162,33 @@ func (s *sheet) inputs(inputs []figures.Input) string {
 		if in.Pointer != "" {
 			value = asDrawn(s.document.Raw(in.Pointer)) + s.places([]string{in.Pointer})
 		}
-		said = append(said, strings.TrimSpace(in.Name+" "+value))
+		said = append(said, in.Name+" "+strings.TrimSpace(value))
 	}
 	return strings.Join(said, "; ")
 }
 
-// asDrawn gives a value of the document as its author wrote it, on one line and
-// cut when it is long.
+// longestInput is how many columns of a list of levels are worth copying from
+// the drawing.
+const longestInput = 50
+
+// asDrawn gives a quantity, a word or a short list of them as its author wrote
+// it, and nothing of outlines and whatever else is long.
 func asDrawn(raw string) string {
 	var text string
-	if json.Unmarshal([]byte(raw), &text) == nil {
+	var texts []string
+	var number json.Number
+	switch {
+	case json.Unmarshal([]byte(raw), &text) == nil:
 		return together(source.Cut(text))
+	case json.Unmarshal([]byte(raw), &number) == nil:
+		return number.String()
+	case json.Unmarshal([]byte(raw), &texts) == nil && uniseg.StringWidth(strings.Join(texts, ", ")) <= longestInput:
+		for i := range texts {
+			texts[i] = together(source.Cut(texts[i]))
+		}
+		return strings.Join(texts, ", ")
 	}
-	return source.Cut(strings.Join(strings.Fields(raw), " "))
+	return ""
 }
 
 // places gives where values stand, "" when they stand nowhere.
@@ -122,75 +200,15 @@ func (s *sheet) places(pointers []string) string {
 	if len(at) == 0 {
 		return ""
 	}
-	return " (" + strings.Join(at, ", ") + ")"
+	return nbsp + "(" + strings.Join(at, ", ") + ")"
 }
 
-// clearances writes a list of distances as a table, the nearest first.
-func (s *sheet) clearances(items figures.Items) {
-	s.heading(listTitle(items.List))
-	s.put(0, ink, items.List.Doc+" The nearest first.")
-	if f := distanceOf(items.Items[0]).field; f.Formula != "" {
-		s.put(0, ink, "Distance: "+f.Formula+".")
+// following puts a word after a name.
+func following(word string) string {
+	if word == "" {
+		return ""
 	}
-	s.blank()
-	rows := s.rows(items.Items)
-	wide := 0
-	for _, r := range rows {
-		wide = max(wide, uniseg.StringWidth(r.distance))
-	}
-	for _, r := range rows {
-		gap := strings.Repeat(nbsp, wide-uniseg.StringWidth(r.distance)+2)
-		s.lines(column, column+wide+2, ink, r.distance+gap+r.what)
-	}
-}
-
-type row struct{ distance, what string }
-
-// rows gives the table's rows in one unit, the unknown distances last.
-func (s *sheet) rows(items []*figures.Item) []row {
-	items = slices.Clone(items)
-	slices.SortStableFunc(items, func(a, b *figures.Item) int {
-		return cmp.Compare(distanceOf(a).sortKey(), distanceOf(b).sortKey())
-	})
-	var known []float64
-	for _, it := range items {
-		if d := distanceOf(it); d.Known() {
-			known = append(known, d.Number)
-		}
-	}
-	unit := quantity.UnitFor(quantity.Length, s.units, known...)
-	rows := make([]row, len(items))
-	for i, it := range items {
-		rows[i] = row{"not known", s.pair(it) + "; add " + entries(distanceOf(it).Lacks)}
-		if d := distanceOf(it); d.Known() {
-			rows[i] = row{together(unit.Format(d.Number)), s.pair(it)}
-		}
-	}
-	return rows
-}
-
-// pair words the two things that a clearance lies between.
-func (s *sheet) pair(it *figures.Item) string {
-	works, _ := s.named(it, "works")
-	return it.Subject.Name + ", " + works + s.places(it.Subject.Pointers)
-}
-
-// distance is the figure that a clearance is about.
-type distance struct {
-	*figures.Value
-	field *figures.Field
-}
-
-func distanceOf(it *figures.Item) distance {
-	i := slices.IndexFunc(it.List.Fields, func(f *figures.Field) bool { return f.Name == "distance" })
-	return distance{&it.Values[i], it.List.Fields[i]}
-}
-
-func (d distance) sortKey() float64 {
-	if !d.Known() {
-		return math.Inf(1)
-	}
-	return d.Number
+	return ", " + word
 }
 
 // listTitle gives a list's name as words: "Clearances: surface water".

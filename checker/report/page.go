@@ -17,8 +17,8 @@ const (
 )
 
 // pen is what a paragraph is written with, as the parameter of the terminal's
-// SELECT GRAPHIC RENDITION control (ECMA-48, 8.3.117). A drawing office marks
-// what is wrong in red pencil and what to do in blue.
+// SELECT GRAPHIC RENDITION control of ECMA-48 (from memory). A drawing office
+// marks what is wrong in red pencil and what to do in blue.
 type pen string
 
 const (

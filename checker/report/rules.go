@@ -2,8 +2,11 @@ package report
 
 import (
 	"io"
+	"maps"
+	"slices"
 
 	"greysill/checker/figures"
+	"greysill/checker/quantity"
 	"greysill/checker/rulebook"
 )
 
@@ -31,7 +34,7 @@ func Rule(w io.Writer, book Book, r *rulebook.Rule, o Options) error {
 	p.put(0, bold, r.Title)
 	p.blank()
 	p.hang(0, ink, "Why it matters: "+r.Reason)
-	p.hang(0, ink, "What it looks at: every item of "+r.Subjects.Name+". "+r.Subjects.Doc)
+	p.hang(0, ink, "What it looks at: "+r.Subjects.Doc+" (List "+r.Subjects.Name+" of the figures.)")
 	p.hang(0, ink, "Where it is not proved to hold: "+consequence(r.Level)+".")
 	p.hang(0, ink, "Where the design does not show enough: "+consequence(r.NotShown)+".")
 	p.hang(0, ink, "What to do, with what each finding puts for the brackets: "+unfilled(r.Remedy))
@@ -55,16 +58,29 @@ func (s speaker) measures(p *page, book Book, r *rulebook.Rule) {
 		return
 	}
 	p.heading("What it measures, and the limits in force")
+	p.meanings(r)
 	for i := range r.Measures {
 		m := &r.Measures[i]
-		if i > 0 {
-			p.blank()
-		}
-		p.put(0, bold, label(m.Field)+where(m))
-		p.put(1, ink, m.Field.Doc)
 		if l, ok := book.Limit(m.Limit); ok {
-			p.hang(1, ink, "Limit: "+string(m.Bound)+" "+s.asWritten(m.Field, l)+". "+l.Meaning)
+			p.blank()
+			p.put(0, bold, label(m.Field)+where(m)+": "+string(m.Bound)+" "+s.asWritten(m.Field, l))
+			p.put(1, ink, l.Meaning)
 			p.limit(l)
+		}
+	}
+}
+
+// meanings says once of every field that a rule measures, or measures by, what
+// it is.
+func (p *page) meanings(r *rulebook.Rule) {
+	var names []string
+	for _, m := range r.Measures {
+		names = append(names, slices.Sorted(maps.Keys(m.Where))...)
+		names = append(names, m.Field.Name)
+	}
+	for _, f := range r.Subjects.Fields {
+		if slices.Contains(names, f.Name) {
+			p.hang(0, ink, label(f)+": "+f.Doc)
 		}
 	}
 }
@@ -91,7 +107,7 @@ func (p *page) sources(sources []figures.Citation) {
 // asWritten gives a limit as its file has it, and in the units asked for where
 // that reads otherwise.
 func (s speaker) asWritten(f *figures.Field, l *rulebook.Limit) string {
-	written, shown := together(l.Text), s.quantity(l.Value, f.Dimension)
+	written, shown := together(l.Text), together(quantity.UnitAs(l.Text, f.Dimension, s.units, l.Value).Format(l.Value))
 	if written == shown {
 		return written
 	}

@@ -22,14 +22,14 @@ func TestFiguresShowInputsAsDrawnAndWhatIsMissing(t *testing.T) {
 	var b bytes.Buffer
 	require.NoError(t, report.Figures(&b, faulty(t).Figures, report.Options{Units: quantity.SI, Width: 120}))
 	require.Contains(t, b.String(), "floor 97.4 ft (19:16)")
-	require.Contains(t, b.String(), "Least depth: not known. Add floor of bed-2.")
+	require.Contains(t, b.String(), "Least depth: NOT KNOWN. Add floor of bed-2.")
 }
 
 func TestClearancesComeNearestFirst(t *testing.T) {
 	var b bytes.Buffer
 	require.NoError(t, report.Figures(&b, faulty(t).Figures, report.Options{}))
 	last := -1
-	for _, pair := range []string{"tank-1 and well-1", "bed-1 and well-1", "bed-2 and well-1", "bed-1 and well-2", "diverter-1 and well-1"} {
+	for _, pair := range []string{"well-1 (8:7)", "41.76 ft tank-1", "56 ft bed-1", "59.46 ft bed-2", "diverter-1: NOT KNOWN", "well-2 (9:7)", "154 ft bed-1"} {
 		at := strings.Index(b.String(), pair)
 		require.Greater(t, at, last, pair)
 		last = at

@@ -40,10 +40,13 @@ func Line(j *Judged) string {
 	return t.name + ": " + t.said()
 }
 
-// plural gives a count with its noun: "1 rule", "3 rules".
-func plural(n int, noun string) string {
+// verb gives a count with the words that fit one or several.
+func verb(n int, one, several string) string {
 	if n == 1 {
-		return "1 " + noun
+		return "1 " + one
 	}
-	return fmt.Sprintf("%d %ss", n, noun)
+	return fmt.Sprintf("%d %s", n, several)
 }
+
+// plural gives a count with its noun: "1 rule", "3 rules".
+func plural(n int, noun string) string { return verb(n, noun, noun+"s") }

@@ -20,7 +20,8 @@ func measured(field *figures.Field, value figures.Value, bound rulebook.Bound, l
 }
 
 // An inch is 25.4 mm and a US gallon 3.785411784 L exactly (NIST Handbook 44,
-// App. C); 0 °C is 32 °F and a kelvin 1.8 °F (NIST SP 811, App. B).
+// Appendix C); 0 °C is 32 °F and a kelvin 1.8 °F (definition of the scales, from
+// memory).
 func TestMeasuresInWords(t *testing.T) {
 	depth := &figures.Field{Name: "least_depth", Kind: figures.Number, Dimension: quantity.Length}
 	warmth := &figures.Field{Name: "water_temperature", Kind: figures.Number, Dimension: quantity.Temperature}
@@ -51,6 +52,25 @@ func TestMeasuresInWords(t *testing.T) {
 			require.Equal(t, c.us, spaced(speaker{quantity.US}.measure(c.m)))
 			require.Equal(t, c.si, spaced(speaker{quantity.SI}.measure(c.m)))
 		})
+	}
+}
+
+// The unit of the limit's text serves for all that is said of the measure.
+func TestMeasuresInTheUnitOfTheirLimit(t *testing.T) {
+	list := &figures.List{Fields: []*figures.Field{{Name: "greatest_depth", Kind: figures.Number, Dimension: quantity.Length}}}
+	it := &figures.Item{List: list, Subject: figures.Subject{Name: "bed-1"}, Values: []figures.Value{{Number: 3.15 * 0.3048}}}
+	deep := measured(list.Fields[0], it.Values[0], rulebook.AtMost, 30*0.0254)
+	deep.Limit.Text = "30 in"
+	f := &rulebook.Finding{Rule: &rulebook.Rule{Remedy: "Take {short} off: {greatest_depth} is more than {limit}."}, Item: it, Measured: []rulebook.Measured{*deep}}
+	for _, c := range []struct {
+		units           quantity.System
+		measure, remedy string
+	}{
+		{quantity.US, "Greatest depth: measured 37.8 in; at most 30 in is allowed; 7.8 in over.", "Take 7.8 in off: 37.8 in is more than 30 in."},
+		{quantity.SI, "Greatest depth: measured 960 mm; at most 762 mm is allowed; 198 mm over.", "Take 199 mm off: 960 mm is more than 762 mm."},
+	} {
+		require.Equal(t, c.measure, spaced(speaker{c.units}.measure(deep)))
+		require.Equal(t, c.remedy, spaced(speaker{c.units}.remedy(f)))
 	}
 }
 

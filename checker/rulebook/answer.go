@@ -8,7 +8,6 @@ import (
 	"time"
 
 	"github.com/open-policy-agent/opa/v1/ast"
-	"github.com/open-policy-agent/opa/v1/rego"
 	"github.com/open-policy-agent/opa/v1/topdown"
 )
 
@@ -27,9 +26,7 @@ func (j *judgement) ask(ctx context.Context, input ast.Value) (answer, error) {
 		return answer{}, context.Cause(ctx)
 	}
 	begun := time.Now()
-	limited, cancel := context.WithTimeout(ctx, j.book.deadline)
-	defer cancel()
-	set, err := j.query.Eval(limited, rego.EvalParsedInput(input), rego.EvalSortSets(true))
+	said, err := j.query.run(ctx, input, j.book.deadline)
 	switch {
 	case topdown.IsCancel(err) && ctx.Err() != nil:
 		return answer{}, context.Cause(ctx)
@@ -37,39 +34,71 @@ func (j *judgement) ask(ctx context.Context, input ast.Value) (answer, error) {
 		return answer{}, fmt.Errorf("it took longer than the limit of %v (stopped after %v)", j.book.deadline, time.Since(begun).Round(time.Millisecond))
 	case err != nil:
 		return answer{}, err
-	case len(set) != 1:
+	case len(said) != 1:
 		return answer{}, errors.New("it does not say what it proves")
 	}
-	return read(set[0].Bindings)
+	return read(said[0])
 }
 
 // read takes the two sets out of what OPA gives for them.
-func read(bindings rego.Vars) (answer, error) {
+func read(said topdown.QueryResult) (answer, error) {
 	a := answer{proved: map[string]bool{}, excused: map[string]string{}}
-	proved, ok := bindings["proved"].([]any)
+	proved, ok := said[provedVar].Value.(ast.Set)
 	if !ok {
 		return a, errors.New("proved is not a set")
 	}
-	for _, member := range proved {
-		name, ok := member.(string)
+	for _, member := range proved.Slice() {
+		name, ok := member.Value.(ast.String)
 		if !ok {
-			return a, fmt.Errorf("proved holds %v, which is not the name of a subject", member)
+			return a, fmt.Errorf("proved holds %v, which is not the name of a subject", plain(member))
 		}
-		a.proved[name] = true
+		a.proved[string(name)] = true
 	}
-	excused, _ := bindings["excused"].([]any)
-	for _, member := range excused {
-		entry, _ := member.(map[string]any)
-		name, named := entry["subject"].(string)
-		reason, _ := entry["reason"].(string)
+	if said[excusedVar] == nil {
+		return a, nil
+	}
+	return a, a.readExcuses(said[excusedVar].Value)
+}
+
+func (a answer) readExcuses(said ast.Value) error {
+	excused, ok := said.(ast.Set)
+	if !ok {
+		return errors.New("excused is not a set")
+	}
+	for _, member := range excused.Slice() {
+		entry, _ := member.Value.(ast.Object)
+		name, named := wordOf(entry, "subject")
+		reason, _ := wordOf(entry, "reason")
 		if !named || reason == "" {
-			return a, fmt.Errorf(`excused holds %v; expected {"subject": …, "reason": …}, with some words for the reason`, member)
+			return fmt.Errorf(`excused holds %v; expected {"subject": …, "reason": …}, with some words for the reason`, plain(member))
 		}
 		if before, twice := a.excused[name]; !twice || reason < before {
 			a.excused[name] = reason
 		}
 	}
-	return a, nil
+	return nil
+}
+
+// wordOf gives the text that an object has under a name.
+func wordOf(object ast.Object, name string) (string, bool) {
+	if object == nil {
+		return "", false
+	}
+	term := object.Get(ast.StringTerm(name))
+	if term == nil {
+		return "", false
+	}
+	text, ok := term.Value.(ast.String)
+	return string(text), ok
+}
+
+// plain gives a value without OPA's notation, for a message.
+func plain(term *ast.Term) any {
+	value, err := ast.JSON(term.Value)
+	if err != nil {
+		return term
+	}
+	return value
 }
 
 // stranger gives the first name that is no subject.

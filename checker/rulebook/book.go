@@ -5,9 +5,8 @@ import (
 	"context"
 	"maps"
 	"slices"
+	"sync"
 	"time"
-
-	"github.com/open-policy-agent/opa/v1/rego"
 
 	"greysill/checker/source"
 )
@@ -18,8 +17,8 @@ type Book struct {
 	rules    []*Rule
 	limits   []*Limit
 	cautions map[string]string
-	queries  []rego.PreparedEvalQuery // one for each rule
-	deadline time.Duration            // for one rule and one design
+	queries  []query       // one for each rule
+	deadline time.Duration // for one rule and one design
 }
 
 // Rules gives the rules in force by topic, what can do the most harm first, and
@@ -60,6 +59,9 @@ func Load(ctx context.Context, layers ...Layer) (*Book, error) {
 	s, around := &strict{}, surroundings{limits: map[string]*Limit{}, cautions: map[string]string{}}
 	inForce, replaced := map[string]*file{}, map[string]string{}
 	for _, layer := range layers {
+		if ctx.Err() != nil {
+			return nil, context.Cause(ctx)
+		}
 		all, problems := readLayer(layer)
 		s.problems = append(s.problems, problems...)
 		if all.limits != nil {
@@ -88,11 +90,7 @@ func Load(ctx context.Context, layers ...Layer) (*Book, error) {
 	store := storeOf(b.limits)
 	for _, m := range modules {
 		m.rule.Replaces = replaced[m.path]
-		query, err := prepare(ctx, compiler, store, m.rule)
-		if err != nil {
-			return nil, source.Problems{m.whole("cannot be prepared: "+err.Error(), "", "")}
-		}
-		b.rules, b.queries = append(b.rules, m.rule), append(b.queries, query)
+		b.rules, b.queries = append(b.rules, m.rule), append(b.queries, newQuery(compiler, store, m.rule))
 	}
 	return b, nil
 }
@@ -107,28 +105,28 @@ func noRules(layers []Layer) source.Problems {
 	return source.Problems{p}
 }
 
-// readRules parses the files and checks each rule by itself; the rules come out
-// in their order.
+// readRules parses the files and checks each rule by itself, on all cores; the
+// rules come out in their order.
 func readRules(inForce map[string]*file, around surroundings) ([]*module, source.Problems) {
-	var (
-		modules  []*module
-		problems source.Problems
-	)
-	for _, path := range slices.Sorted(maps.Keys(inForce)) {
-		m, faults := parse(inForce[path])
-		problems = append(problems, faults...)
-		if m == nil {
-			continue
-		}
-		modules = append(modules, m)
-		problems = append(problems, m.declare(around)...)
-		problems = append(problems, m.references(around.limits)...)
-		problems = append(problems, m.declared()...)
-		problems = append(problems, m.proofs()...)
-		problems = append(problems, m.vocabulary()...)
+	paths := slices.Sorted(maps.Keys(inForce))
+	read, faults := make([]*module, len(paths)), make([]source.Problems, len(paths))
+	var wg sync.WaitGroup
+	for i, path := range paths {
+		wg.Go(func() { read[i], faults[i] = readRule(inForce[path], around) })
 	}
+	wg.Wait()
+	modules := slices.DeleteFunc(read, func(m *module) bool { return m == nil })
 	slices.SortFunc(modules, func(a, b *module) int { return inOrder(a.id, b.id) })
-	return modules, problems
+	return modules, slices.Concat(faults...)
+}
+
+// readRule parses a file and checks the rule by itself.
+func readRule(f *file, around surroundings) (*module, source.Problems) {
+	m, problems := parse(f)
+	if m == nil {
+		return nil, problems
+	}
+	return m, slices.Concat(problems, m.declare(around), m.references(around.limits), m.declared(), m.proofs(), m.vocabulary())
 }
 
 func sortedLimits(limits map[string]*Limit) []*Limit {

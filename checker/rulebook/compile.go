@@ -2,14 +2,9 @@ package rulebook
 
 import (
 	"cmp"
-	"context"
-	"fmt"
 	"slices"
 
 	"github.com/open-policy-agent/opa/v1/ast"
-	"github.com/open-policy-agent/opa/v1/rego"
-	"github.com/open-policy-agent/opa/v1/storage"
-	"github.com/open-policy-agent/opa/v1/storage/inmem"
 	"github.com/open-policy-agent/opa/v1/types"
 
 	"greysill/checker/source"
@@ -50,13 +45,14 @@ func (m *module) compileAlone() source.Problems {
 	if strict.Compile(map[string]*ast.Module{m.name(): m.parsed}); !strict.Failed() {
 		return nil
 	}
-	allowed := ruleCapabilities()
+	allowed := *ruleCapabilities()
+	allowed.Builtins = slices.Clone(allowed.Builtins)
 	for _, e := range strict.Errors {
 		if name, ok := undefinedFunction(e); ok {
 			allowed.Builtins = append(allowed.Builtins, m.standIn(name))
 		}
 	}
-	lenient := newCompiler().WithStrict(false).WithCapabilities(allowed)
+	lenient := newCompiler().WithStrict(false).WithCapabilities(&allowed)
 	lenient.Compile(map[string]*ast.Module{m.name(): m.parsed})
 	return append(m.refusals(strict.Errors), m.refusals(lenient.Errors)...)
 }
@@ -82,31 +78,6 @@ func (m *module) standIn(name string) *ast.Builtin {
 		takes[i] = types.A
 	}
 	return &ast.Builtin{Name: name, Decl: types.NewFunction(takes, types.A)}
-}
-
-// prepare makes one query for each rule, so that a rule that errs takes no
-// other with it. A query that asked for more than the two sets could err for
-// what does not decide.
-func prepare(ctx context.Context, c *ast.Compiler, store storage.Store, r *Rule) (rego.PreparedEvalQuery, error) {
-	query := "proved = data." + packageOf(r.ID) + ".proved"
-	if r.excuses {
-		query += "; excused = data." + packageOf(r.ID) + ".excused"
-	}
-	body, err := ast.ParseBody(query)
-	if err != nil {
-		return rego.PreparedEvalQuery{}, fmt.Errorf("rule %s: %w", r.ID, err)
-	}
-	return rego.New(rego.ParsedQuery(body), rego.Compiler(c), rego.Store(store), rego.StrictBuiltinErrors(true)).PrepareForEval(ctx)
-}
-
-// storeOf holds the limits for rules to read.
-func storeOf(limits []*Limit) storage.Store {
-	all := map[string]any{}
-	for _, l := range limits {
-		all[l.Name] = map[string]any{"value": number(l.Value)}
-	}
-	data := map[string]any{"limits": all}
-	return inmem.NewFromObjectWithOpts(data, inmem.OptReturnASTValuesOnRead(true), inmem.OptRoundTripOnWrite(false))
 }
 
 // tidy sorts problems by place and leaves out what is said twice.

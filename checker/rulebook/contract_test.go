@@ -1,7 +1,6 @@
 package rulebook
 
 import (
-	"context"
 	"fmt"
 	"io/fs"
 	"maps"
@@ -10,7 +9,6 @@ import (
 	"testing"
 
 	"github.com/open-policy-agent/opa/v1/ast"
-	"github.com/open-policy-agent/opa/v1/rego"
 	"github.com/open-policy-agent/opa/v1/storage"
 	"github.com/stretchr/testify/require"
 
@@ -164,7 +162,7 @@ func (g *grid) input(t *testing.T, points []map[string]any, l *figures.List) ast
 	for _, p := range points {
 		items = append(items, pointItem(l, p))
 	}
-	listed, err := listInput(items)
+	listed, err := texts{}.list(items)
 	require.NoError(t, err)
 	return inputWith(t, l.Name, listed)
 }
@@ -371,7 +369,7 @@ func (g *grid) bookWith(t *testing.T, name string, value *float64) *Book {
 func (g *grid) withoutList(t *testing.T) {
 	g.changes += 3
 	name := g.rule.Subjects.Name
-	empty, _ := listInput(nil)
+	empty, _ := texts{}.list(nil)
 	require.Empty(t, g.askBook(t, g.book, inputWith(t, name, empty)))
 	require.Empty(t, g.askBook(t, g.book, ast.NewObject()))
 
@@ -379,7 +377,7 @@ func (g *grid) withoutList(t *testing.T) {
 	for _, p := range g.points {
 		items = append(items, pointItem(g.rule.Subjects, p))
 	}
-	listed, err := listInput(items)
+	listed, err := texts{}.list(items)
 	require.NoError(t, err)
 	require.Empty(t, g.askBook(t, g.book, inputWith(t, name+"_renamed", listed)))
 }
@@ -418,12 +416,10 @@ func (g *grid) edited(t *testing.T, name, old, with string) Layer {
 }
 
 // prepared prepares the rule of the base alone against another store.
-func prepared(t *testing.T, r *Rule, store storage.Store) rego.PreparedEvalQuery {
+func prepared(t *testing.T, r *Rule, store storage.Store) query {
 	m, problems := parse(&file{layer: Layer{Name: BaseName}, path: r.ID + ".rego", text: []byte(ruleSource(t, r))})
 	require.Empty(t, problems)
 	c, refusals := compile([]*module{m})
 	require.Empty(t, refusals)
-	query, err := prepare(context.Background(), c, store, r)
-	require.NoError(t, err)
-	return query
+	return newQuery(c, store, r)
 }

@@ -18,11 +18,21 @@ import (
 // and a list that was not worked out would pass for one without subjects. Such
 // lists are empty in the input.
 func Input(f *figures.Figures) (ast.Value, map[string]error) {
+	return inputOf(f, func(*figures.List) bool { return true })
+}
+
+// inputOf leaves lists empty that nothing reads.
+func inputOf(f *figures.Figures, read func(*figures.List) bool) (ast.Value, map[string]error) {
 	unfit := map[string]error{}
 	groups := map[string]ast.Object{}
 	root := ast.NewObject()
+	texts := texts{}
 	for _, l := range figures.Catalogue {
-		items, err := listInput(f.List(l.Name))
+		var items []*figures.Item
+		if read(l) {
+			items = f.List(l.Name)
+		}
+		listed, err := texts.list(items)
 		if !worked(f, l) {
 			err = fmt.Errorf("the list %s was not worked out", l.Name)
 		}
@@ -37,7 +47,7 @@ func Input(f *figures.Figures) (ast.Value, map[string]error) {
 			}
 			at, name = groups[group], rest
 		}
-		at.Insert(ast.StringTerm(name), ast.NewTerm(items))
+		at.Insert(ast.StringTerm(name), ast.NewTerm(listed))
 	}
 	return root, unfit
 }
@@ -47,7 +57,7 @@ func worked(f *figures.Figures, l *figures.List) bool {
 	return slices.ContainsFunc(f.Lists, func(items figures.Items) bool { return items.List.Name == l.Name })
 }
 
-func listInput(items []*figures.Item) (*ast.Array, error) {
+func (t texts) list(items []*figures.Item) (*ast.Array, error) {
 	terms := make([]*ast.Term, 0, len(items))
 	names := make(map[string]bool, len(items))
 	for _, item := range items {
@@ -55,7 +65,7 @@ func listInput(items []*figures.Item) (*ast.Array, error) {
 			return ast.NewArray(), fmt.Errorf("two items of %s are named %s", item.List.Name, source.Quote(item.Subject.Name))
 		}
 		names[item.Subject.Name] = true
-		object, err := itemInput(item)
+		object, err := t.item(item)
 		if err != nil {
 			return ast.NewArray(), err
 		}
@@ -64,52 +74,40 @@ func listInput(items []*figures.Item) (*ast.Array, error) {
 	return ast.NewArray(terms...), nil
 }
 
-func itemInput(item *figures.Item) (ast.Object, error) {
+func (t texts) item(item *figures.Item) (ast.Object, error) {
 	pairs := make([][2]*ast.Term, 0, len(item.Values)+1)
-	pairs = append(pairs, ast.Item(subjectTerm, ast.StringTerm(item.Subject.Name)))
+	pairs = append(pairs, ast.Item(t.term("subject"), ast.StringTerm(item.Subject.Name)))
 	for i, field := range item.List.Fields {
 		value := &item.Values[i]
 		if !value.Known() {
 			continue
 		}
-		term, err := valueTerm(field, value)
+		term, err := t.value(field, value)
 		if err != nil {
 			return nil, fmt.Errorf("%s of %s %w", field.Name, source.Quote(item.Subject.Name), err)
 		}
-		pairs = append(pairs, ast.Item(nameTerm(field.Name), term))
+		pairs = append(pairs, ast.Item(t.term(field.Name), term))
 	}
 	return ast.NewObject(pairs...), nil
 }
 
-var (
-	subjectTerm = ast.StringTerm("subject")
-	nameTerms   = namesOf(figures.Catalogue)
-)
+// texts are the terms of one input's texts and names. Most stand in it many
+// times over, since every part is paired with every feature.
+type texts map[string]*ast.Term
 
-// namesOf makes the fields' names as OPA has them, once for all items.
-func namesOf(lists []*figures.List) map[string]*ast.Term {
-	names := map[string]*ast.Term{}
-	for _, l := range lists {
-		for _, f := range l.Fields {
-			names[f.Name] = ast.StringTerm(f.Name)
-		}
+func (t texts) term(text string) *ast.Term {
+	if t[text] == nil {
+		t[text] = ast.StringTerm(text)
 	}
-	return names
+	return t[text]
 }
 
-func nameTerm(name string) *ast.Term {
-	if term := nameTerms[name]; term != nil {
-		return term
-	}
-	return ast.StringTerm(name)
-}
-
-func valueTerm(field *figures.Field, value *figures.Value) (*ast.Term, error) {
+func (t texts) value(field *figures.Field, value *figures.Value) (*ast.Term, error) {
 	switch field.Kind {
 	case figures.Text:
-		return ast.StringTerm(value.Text), nil
+		return t.term(value.Text), nil
 	case figures.Truth:
-		return ast.BooleanTerm(value.Truth), nil
+		return ast.InternedTerm(value.Truth), nil
 	}
 	if !finite(value.Number) {
 		return nil, fmt.Errorf("is worked out as %v, which is no finite number", value.Number)

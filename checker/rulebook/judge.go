@@ -10,7 +10,6 @@ import (
 	"time"
 
 	"github.com/open-policy-agent/opa/v1/ast"
-	"github.com/open-policy-agent/opa/v1/rego"
 
 	"greysill/checker/figures"
 	"greysill/checker/source"
@@ -19,7 +18,7 @@ import (
 // Judge holds the figures against every rule. Variances count that have not
 // expired on the day of asOf. It is safe for concurrent use.
 func (b *Book) Judge(ctx context.Context, f *figures.Figures, asOf time.Time) *Verdict {
-	input, unfit := Input(f)
+	input, unfit := inputOf(f, b.reads)
 	results := make([]Verdict, len(b.rules))
 	b.each(size(f), func(i int) {
 		j := &judgement{book: b, rule: b.rules[i], query: &b.queries[i], items: inDocument(f, b.rules[i].Subjects.Name)}
@@ -34,6 +33,14 @@ func (b *Book) Judge(ctx context.Context, f *figures.Figures, asOf time.Time) *V
 	}
 	v.vary(b, asOf)
 	return v
+}
+
+// reads reports whether a rule in force reads the list. Of the others, most items
+// of a design may be.
+func (b *Book) reads(l *figures.List) bool {
+	return slices.ContainsFunc(b.rules, func(r *Rule) bool {
+		return r.Subjects.Name == l.Name || slices.Contains(r.lists, l.Name)
+	})
 }
 
 // inDocument gives the items of the list in the order in which the document
@@ -78,15 +85,17 @@ func size(f *figures.Figures) int {
 
 // each calls the function for every rule, side by side when there is much to do.
 func (b *Book) each(items int, judge func(i int)) {
-	workers := 1
-	if items >= manyItems {
-		workers = runtime.GOMAXPROCS(0)
+	if items < manyItems {
+		for i := range b.rules {
+			judge(i)
+		}
+		return
 	}
 	var (
 		wg   sync.WaitGroup
 		next = make(chan int)
 	)
-	for range workers {
+	for range runtime.GOMAXPROCS(0) {
 		wg.Go(func() {
 			for i := range next {
 				judge(i)
@@ -104,7 +113,7 @@ func (b *Book) each(items int, judge func(i int)) {
 type judgement struct {
 	book  *Book
 	rule  *Rule
-	query *rego.PreparedEvalQuery
+	query *query
 	items []*figures.Item
 }
 

@@ -48,7 +48,7 @@ func (f *file) caret(p source.Position) string {
 		return ""
 	}
 	line := strings.TrimRight(lines[p.Line-1], "\r")
-	before := []rune(line)[:min(p.Column-1, len([]rune(line)))]
+	before := []rune(line)[:max(0, min(p.Column-1, len([]rune(line))))]
 	indent := strings.Map(func(r rune) rune {
 		if r == '\t' {
 			return r

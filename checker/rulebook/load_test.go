@@ -31,7 +31,7 @@ func TestLoad(t *testing.T) {
 	limit, ok := b.Limit("from_field")
 	require.True(t, ok)
 	require.Equal(t, "100 ft", limit.Text)
-	require.InDelta(t, 100*0.3048, limit.Value, 1e-9) // the foot is 0.3048 m exactly: NIST SP 811 (2008), B.6 and B.8
+	require.InDelta(t, 100*0.3048, limit.Value, 1e-9) // the foot is 0.3048 m exactly: NIST Handbook 44, Appendix C
 	require.Equal(t, quantity.Length, limit.Dimension)
 
 	words, ok := b.Caution("germs")

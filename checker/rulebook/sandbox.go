@@ -2,6 +2,7 @@ package rulebook
 
 import (
 	"slices"
+	"sync"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 	"github.com/open-policy-agent/opa/v1/types"
@@ -25,8 +26,8 @@ var testBuiltins = []string{
 	"object.get", "object.keys", "object.remove", "object.union", "or", "sort", "union",
 }
 
-// ruleCapabilities gives what the language offers to rules.
-func ruleCapabilities() *ast.Capabilities { return capabilities(ruleBuiltins) }
+// ruleCapabilities gives what the language offers to rules. It must not be changed.
+var ruleCapabilities = sync.OnceValue(func() *ast.Capabilities { return capabilities(ruleBuiltins) })
 
 // TestCapabilities gives what the language offers to the tests of rules.
 func TestCapabilities() *ast.Capabilities { return capabilities(ruleBuiltins, testBuiltins) }

@@ -84,9 +84,9 @@ func TestTrapNumbersThatAreNotFinite(t *testing.T) {
 	for _, v := range []float64{math.NaN(), math.Inf(1), math.Inf(-1)} {
 		verdict := b.Judge(t.Context(), figuresOf(near("bed-1", "field", v), near("bed-2", "field", 99), item("beds", "bed-1", map[string]any{"area": 9.0})), day)
 		require.Len(t, verdict.Broken, 2, "the rule of the list, and the one that reads it besides")
-		require.Equal(t, "a/c", verdict.Broken[0].Rule.ID)
-		require.Equal(t, "clearances/well", verdict.Broken[1].Rule.ID)
-		require.ErrorContains(t, verdict.Broken[1].Err, `distance of "bed-1" is worked out as`)
+		require.Equal(t, "clearances/well", verdict.Broken[0].Rule.ID)
+		require.Equal(t, "a/c", verdict.Broken[1].Rule.ID)
+		require.ErrorContains(t, verdict.Broken[0].Err, `distance of "bed-1" is worked out as`)
 		require.Len(t, verdict.Findings, 1, "the rule that does not read the list is judged")
 		require.Equal(t, "a/b", verdict.Findings[0].Rule.ID)
 	}

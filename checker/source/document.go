@@ -117,4 +117,9 @@ var (
 func Escape(name string) string { return escaper.Replace(name) }
 
 // Unescape reads a token of an RFC 6901 pointer.
-func Unescape(token string) string { return unescaper.Replace(token) }
+func Unescape(token string) string {
+	if !strings.Contains(token, "~") {
+		return token
+	}
+	return unescaper.Replace(token)
+}

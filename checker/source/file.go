@@ -1,6 +1,7 @@
 package source
 
 import (
+	"bytes"
 	"errors"
 	"io"
 	"io/fs"
@@ -32,19 +33,23 @@ func ReadBytes(path string) ([]byte, Problems) {
 		return nil, unread(path, err)
 	}
 	defer f.Close()
-	return ReadAll(path, f)
+	return readAll(path, f, info.Size())
 }
 
 // ReadAll reads at most MaxSize; the name is for the problem.
-func ReadAll(name string, r io.Reader) ([]byte, Problems) {
-	text, err := io.ReadAll(io.LimitReader(r, MaxSize+1))
-	if err != nil {
+func ReadAll(name string, r io.Reader) ([]byte, Problems) { return readAll(name, r, 0) }
+
+// readAll makes room beforehand for the size that is expected.
+func readAll(name string, r io.Reader, size int64) ([]byte, Problems) {
+	var text bytes.Buffer
+	text.Grow(int(min(size, MaxSize)) + bytes.MinRead)
+	if _, err := text.ReadFrom(io.LimitReader(r, MaxSize+1)); err != nil {
 		return nil, unread(name, err)
 	}
-	if len(text) > MaxSize {
+	if text.Len() > MaxSize {
 		return nil, Problems{tooLarge(name)}
 	}
-	return text, nil
+	return text.Bytes(), nil
 }
 
 func unread(path string, err error) Problems {

@@ -21,6 +21,9 @@ const (
 	MaxExponent = 100     // of a number written with one, of either sign
 )
 
+// bytesPerValue is what a value of a design takes of its text, one with another.
+const bytesPerValue = 12
+
 // Parse reads a JSON text strictly by RFC 8259 and RFC 7493 (I-JSON). The name
 // is for positions. The document is nil when the text cannot be used at all;
 // when all that is wrong is that some names are given twice, it holds the
@@ -34,6 +37,7 @@ func Parse(name string, text []byte) (*Document, Problems) {
 	if problem, bad := d.unreadable(); bad {
 		return nil, Problems{problem}
 	}
+	d.nodes = make([]node, 0, min(len(text)/bytesPerValue, MaxValues))
 	p := parser{Document: d, dec: jsontext.NewDecoder(bytes.NewBuffer(text), jsontext.AllowDuplicateNames(true))}
 	value, ok := p.document()
 	d.value = value

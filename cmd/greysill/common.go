@@ -40,27 +40,29 @@ func (f *common) check() error {
 	return fmt.Errorf("--units: no such system of units: %q; us and si are known", f.units)
 }
 
-// book loads the rules in force.
+// book loads the rules in force. A folder of rules is read as a world of its own:
+// no link in it leads out.
 func (f *common) book(ctx context.Context) (*rulebook.Book, error) {
 	if f.rules == "" {
 		return rulebook.Load(ctx, rulebook.Layer{Name: rulebook.BaseName, FS: rules.FS})
 	}
-	if info, err := os.Stat(f.rules); err != nil || !info.IsDir() {
-		return nil, fmt.Errorf("--rules: %s is not a folder that can be read", f.rules)
+	root, err := os.OpenRoot(f.rules)
+	if err != nil {
+		return nil, fmt.Errorf("greysill: --rules: %s is not a folder that can be read", f.rules)
 	}
-	return rulebook.Load(ctx, rulebook.Layer{Name: f.rules, FS: os.DirFS(f.rules)})
+	return rulebook.Load(ctx, rulebook.Layer{Name: f.rules, FS: root.FS()})
 }
 
 // options says how a report to w is to look. Only a terminal gets colour, and
 // only when NO_COLOR is not set (no-color.org) and the terminal is not dumb.
 func (f *common) options(w io.Writer) report.Options {
 	o := report.Options{Units: quantity.System(f.units), Version: version}
-	file, ok := w.(*os.File)
-	if !ok || !term.IsTerminal(int(file.Fd())) {
+	out, ok := w.(*checked)
+	if !ok || !term.IsTerminal(int(out.w.Fd())) {
 		return o
 	}
 	o.Colour = os.Getenv("NO_COLOR") == "" && os.Getenv("TERM") != "dumb"
-	if width, _, err := term.GetSize(int(file.Fd())); err == nil {
+	if width, _, err := term.GetSize(int(out.w.Fd())); err == nil {
 		o.Width = width
 	}
 	return o

@@ -29,6 +29,9 @@ func printFigures(_ context.Context, c console, args []string) int {
 	if err == nil {
 		err = common.check()
 	}
+	if err == nil {
+		err = naming(*name, operands)
+	}
 	if err != nil {
 		return badUsage(c, "figures", err)
 	}

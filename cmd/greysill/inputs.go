@@ -64,7 +64,7 @@ func walk(dir string) (inputs, error) {
 			return err
 		case entry.IsDir() && path != dir && strings.HasPrefix(entry.Name(), "."):
 			return filepath.SkipDir
-		case entry.IsDir() || filepath.Ext(path) != ".json":
+		case entry.IsDir() || !strings.EqualFold(filepath.Ext(path), ".json"):
 			return nil
 		}
 		if why := notADesign(path); why != "" {
@@ -92,17 +92,13 @@ func notADesign(path string) string {
 	if len(problems) > 0 {
 		return ""
 	}
-	document, problems := source.Parse(path, text)
-	if len(problems) > 0 {
-		if bytes.Contains(text, []byte(ours)) {
-			return ""
-		}
-		return "not readable as JSON, and it does not name our format"
-	}
-	root, isObject := document.Value().(map[string]any)
-	format, _ := root["format"].(string)
+	format, err := source.Peek(text, "format")
 	switch {
-	case !isObject || format == "":
+	case err != nil && bytes.Contains(text, []byte(ours)):
+		return ""
+	case err != nil:
+		return "not readable as JSON, and it does not name our format"
+	case format == "":
 		return "it has no \"format\" entry"
 	case !strings.HasPrefix(format, ours):
 		return fmt.Sprintf("its format is %q", source.Clean(format))

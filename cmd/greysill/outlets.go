@@ -3,7 +3,6 @@ package main
 import (
 	"bufio"
 	"fmt"
-	"io"
 	"time"
 
 	"greysill/checker/report"
@@ -21,34 +20,39 @@ type outlets struct {
 type outlet struct {
 	report.Report
 	buffer *bufio.Writer
-	file   *replacement // nil for standard output
+	place  writable // nil for standard output
 }
 
 // begin opens every report that is wanted.
 func (o *outlets) begin() error {
 	for _, t := range o.job.targets {
-		var (
-			sink    io.Writer = o.console.out
-			file    *replacement
-			err     error
-			options = o.job.options(nil)
-		)
-		if t.file == "-" {
-			o.spoken, options = true, o.job.options(o.console.out)
-		} else if file, err = replace(t.file); err != nil {
+		if err := o.add(t); err != nil {
 			return err
-		} else {
-			sink = file
 		}
-		options.Figures, options.AsOf = o.job.figures, o.job.day.Format(time.DateOnly)
-		buffer := bufio.NewWriter(sink)
-		written, err := report.New(t.kind, buffer, options)
+	}
+	return nil
+}
+
+func (o *outlets) add(t target) error {
+	var (
+		sink    = o.console.out
+		options = o.job.options(sink)
+		place   writable
+	)
+	if t.file == "-" {
+		o.spoken = true
+	} else {
+		opened, err := openTarget(t.file)
 		if err != nil {
 			return err
 		}
-		o.open = append(o.open, outlet{written, buffer, file})
+		sink, place, options = opened, opened, o.job.options(nil)
 	}
-	return nil
+	options.Figures, options.AsOf = o.job.figures, o.job.day.Format(time.DateOnly)
+	buffer := bufio.NewWriter(sink)
+	begun, err := report.New(t.kind, buffer, options)
+	o.open = append(o.open, outlet{begun, buffer, place})
+	return err
 }
 
 // design adds one design to every report. When none goes to standard output,
@@ -83,11 +87,10 @@ func (o *outlets) finish(passedOver []skipped) error {
 		}
 	}
 	for _, out := range o.open {
-		if out.file == nil {
-			continue
-		}
-		if err := out.file.commit(); err != nil {
-			return err
+		if out.place != nil {
+			if err := out.place.commit(); err != nil {
+				return err
+			}
 		}
 	}
 	return nil
@@ -96,8 +99,8 @@ func (o *outlets) finish(passedOver []skipped) error {
 // discard drops what was not finished, so that no report is ever half there.
 func (o *outlets) discard() {
 	for _, out := range o.open {
-		if out.file != nil {
-			out.file.discard()
+		if out.place != nil {
+			out.place.discard()
 		}
 	}
 }

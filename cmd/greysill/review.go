@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 	"time"
 
 	"greysill/checker"
@@ -85,7 +86,7 @@ func (f *reviewFlags) job(operands []string, err error) (*job, error) {
 	if err := f.check(); err != nil {
 		return nil, err
 	}
-	if err := f.naming(operands); err != nil {
+	if err := naming(f.name, operands); err != nil {
 		return nil, err
 	}
 	j := &job{reviewFlags: f}
@@ -97,13 +98,8 @@ func (f *reviewFlags) job(operands []string, err error) (*job, error) {
 }
 
 // naming refuses a name for standard input when that is not read.
-func (f *reviewFlags) naming(operands []string) error {
-	for _, operand := range operands {
-		if operand == "-" {
-			return nil
-		}
-	}
-	if f.name != "" {
+func naming(name string, operands []string) error {
+	if name != "" && !slices.Contains(operands, "-") {
 		return errors.New("--name is for standard input; give - as the file")
 	}
 	return nil

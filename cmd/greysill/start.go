@@ -36,6 +36,9 @@ func start(_ context.Context, c console, args []string) int {
 	if err == nil && len(operands) > 1 {
 		err = fmt.Errorf("start takes one folder, not %d", len(operands))
 	}
+	if err == nil && len(operands) == 1 && operands[0] == "" {
+		err = errors.New("the folder's name is empty")
+	}
 	if err != nil {
 		return badUsage(c, "start", err)
 	}
@@ -60,6 +63,9 @@ func writeStarter(dir string, c console) error {
 		{filepath.Join(dir, "design.json"), starter},
 		{filepath.Join(dir, "greywater-design.schema.json"), designSchema},
 	}
+	if info, err := os.Stat(dir); err == nil && !info.IsDir() {
+		return fmt.Errorf("%s is a file, not a folder; name a folder", dir)
+	}
 	for _, f := range files {
 		if _, err := os.Lstat(f.name); !errors.Is(err, fs.ErrNotExist) {
 			return fmt.Errorf("%s is there already; nothing was written: name another folder, or move it away", f.name)
@@ -69,7 +75,7 @@ func writeStarter(dir string, c console) error {
 		return err
 	}
 	for _, f := range files {
-		if err := replaceFile(f.name, f.text); err != nil {
+		if err := writeNew(f.name, f.text); err != nil {
 			return err
 		}
 		fmt.Fprintf(c.out, "wrote %s\n", f.name)

@@ -9,8 +9,8 @@
 #   measures:
 #     - {field: slope, bound: at least, limit: drain_slope}
 #   remedy: >-
-#     Lower the downstream end of {subject}, or raise its upstream end, until the slope is at least {limit}. As drawn, the
-#     fall is {fall} over {length}; a negative fall means that the pipe rises.
+#     Lower the downstream end of {subject}, or raise its upstream end, until the slope is at least {limit}. As drawn,
+#     the fall is {fall} over {length}; a negative fall means that the pipe rises.
 #   caution: digging
 #   sources:
 #     - title: Utah Administrative Code R317-401-7 (2024)
