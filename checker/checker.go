@@ -4,7 +4,7 @@
 //
 //	c, err := checker.New()
 //	result := c.Check(ctx, "design.json")
-//	fmt.Println(result.Outcome())
+//	fmt.Println(result.Status())
 package checker
 
 import (
@@ -59,6 +59,7 @@ func New(options ...Option) (*Checker, error) {
 	for _, choose := range options {
 		choose(&c)
 	}
+	go design.Prepare() // takes about as long as the rules
 	if c.book == nil {
 		base := rulebook.Layer{Name: rulebook.BaseName, FS: rules.FS}
 		book, err := rulebook.Load(context.Background(), append([]rulebook.Layer{base}, c.layers...)...)
@@ -83,33 +84,12 @@ type Result struct {
 	Problems source.Problems // what keeps the file from being judged
 }
 
-// Outcome is what a check comes to.
-type Outcome string
-
-// The outcomes.
-const (
-	Pass     Outcome = "pass"     // nothing fails; there may be warnings
-	Fail     Outcome = "fail"     // something fails
-	Unjudged Outcome = "unjudged" // the file has problems, or a rule could not be judged
-)
-
 // Status gives what the check came to, warnings told from passes.
 func (r *Result) Status() rulebook.Status {
 	if r.Verdict == nil {
 		return rulebook.Unjudged
 	}
 	return r.Verdict.Status()
-}
-
-// Outcome gives what the check came to.
-func (r *Result) Outcome() Outcome {
-	switch r.Status() {
-	case rulebook.Unjudged:
-		return Unjudged
-	case rulebook.Fail:
-		return Fail
-	}
-	return Pass
 }
 
 // Check checks the design in the file.

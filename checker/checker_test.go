@@ -31,16 +31,16 @@ func newChecker(t testing.TB, options ...checker.Option) *checker.Checker {
 
 func TestOutcome(t *testing.T) {
 	c := newChecker(t)
-	for path, want := range map[string]checker.Outcome{
-		passing:          checker.Pass,
-		faulty:           checker.Fail,
-		"no-such-design": checker.Unjudged,
+	for path, want := range map[string]rulebook.Status{
+		passing:          rulebook.Pass,
+		faulty:           rulebook.Fail,
+		"no-such-design": rulebook.Unjudged,
 	} {
 		r := c.Check(t.Context(), path)
-		require.Equal(t, want, r.Outcome(), path)
+		require.Equal(t, want, r.Status(), path)
 		require.Equal(t, path, r.Name)
-		require.Equal(t, want == checker.Unjudged, len(r.Problems) > 0, path)
-		require.Equal(t, want == checker.Unjudged, r.Verdict == nil, path)
+		require.Equal(t, want == rulebook.Unjudged, len(r.Problems) > 0, path)
+		require.Equal(t, want == rulebook.Unjudged, r.Verdict == nil, path)
 	}
 }
 
@@ -87,7 +87,7 @@ import rego.v2
 proved contains "nobody" if true
 `)}}}
 	r := newChecker(t, checker.WithLayers(broken)).Check(t.Context(), passing)
-	require.Equal(t, checker.Unjudged, r.Outcome())
+	require.Equal(t, rulebook.Unjudged, r.Status())
 	require.Len(t, r.Verdict.Broken, 1)
 }
 
@@ -118,7 +118,7 @@ func TestCheckAllKeepsTheOrder(t *testing.T) {
 	paths[7] = faulty
 	paths[20] = "no-such-design"
 	var names []string
-	var outcomes []checker.Outcome
+	var outcomes []rulebook.Status
 	files := filesOf(paths)
 	text, err := os.ReadFile(passing)
 	require.NoError(t, err)
@@ -126,16 +126,16 @@ func TestCheckAllKeepsTheOrder(t *testing.T) {
 	files[31] = checker.File{Name: "-", Read: true, Problems: source.Problems{{Found: "the file is too large"}}}
 	paths[30], paths[31] = "-", "-"
 	err = newChecker(t).CheckAll(t.Context(), files, func(r *checker.Result) error {
-		names, outcomes = append(names, r.Name), append(outcomes, r.Outcome())
+		names, outcomes = append(names, r.Name), append(outcomes, r.Status())
 		return nil
 	})
 	require.NoError(t, err)
 	require.Equal(t, paths, names)
-	require.Equal(t, checker.Fail, outcomes[7])
-	require.Equal(t, checker.Unjudged, outcomes[20])
-	require.Equal(t, checker.Pass, outcomes[30])
-	require.Equal(t, checker.Unjudged, outcomes[31])
-	require.Equal(t, checker.Pass, outcomes[49])
+	require.Equal(t, rulebook.Fail, outcomes[7])
+	require.Equal(t, rulebook.Unjudged, outcomes[20])
+	require.Equal(t, rulebook.Pass, outcomes[30])
+	require.Equal(t, rulebook.Unjudged, outcomes[31])
+	require.Equal(t, rulebook.Pass, outcomes[49])
 }
 
 func TestCheckAllEndsEarly(t *testing.T) {
@@ -168,35 +168,9 @@ func ExampleChecker() {
 		c.Check(context.Background(), "../examples/passing-bed.json"),
 		c.CheckBytes(context.Background(), "sketch.json", []byte(`{"format": "greywater-design/1"}`)),
 	} {
-		fmt.Println(filepath.Base(r.Name), r.Outcome())
+		fmt.Println(filepath.Base(r.Name), r.Status())
 	}
 	// Output:
 	// passing-bed.json pass
 	// sketch.json unjudged
-}
-
-func BenchmarkNew(b *testing.B) {
-	b.ReportAllocs()
-	for b.Loop() {
-		_, err := checker.New()
-		require.NoError(b, err)
-	}
-}
-
-func BenchmarkCheckOne(b *testing.B) {
-	c := newChecker(b)
-	b.ReportAllocs()
-	for b.Loop() {
-		c.Check(b.Context(), passing)
-	}
-	b.ReportMetric(float64(b.N)/b.Elapsed().Seconds(), "designs/s")
-}
-
-func BenchmarkCheck1000(b *testing.B) {
-	c, files := newChecker(b), filesOf(copies(b, passing, 1000))
-	b.ReportAllocs()
-	for b.Loop() {
-		require.NoError(b, c.CheckAll(b.Context(), files, func(*checker.Result) error { return nil }))
-	}
-	b.ReportMetric(float64(1000*b.N)/b.Elapsed().Seconds(), "designs/s")
 }

@@ -10,6 +10,7 @@ import (
 func BenchmarkRead(b *testing.B) {
 	text, err := os.ReadFile("../../examples/passing-bed.json")
 	require.NoError(b, err)
+	Prepare()
 	b.SetBytes(int64(len(text)))
 	b.ReportAllocs()
 	for b.Loop() {
@@ -21,6 +22,6 @@ func BenchmarkRead(b *testing.B) {
 func BenchmarkSchema(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
-		loadSchema()
+		compileSchema()
 	}
 }

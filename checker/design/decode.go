@@ -16,10 +16,11 @@ import (
 const foot = 0.3048
 
 // decode fills a design from the document. What is not as the schema has it is
-// left out: that is noted already, and all else can still be checked.
-func decode(doc *source.Document, q quantities) *Design {
+// left out: that is noted already, and all else can still be checked. Quantities
+// are read here, once, and what they are refused for is noted.
+func (f *faults) decode(doc *source.Document) *Design {
 	d := &Design{Document: doc}
-	grid := decoder{q, 1}
+	grid := decoder{f, 1}
 	if value(doc.Value(), "/site/grid/unit") == "ft" {
 		grid.metres = foot
 	}
@@ -29,7 +30,7 @@ func decode(doc *source.Document, q quantities) *Design {
 
 // decoder decodes with coordinates in a unit of so many metres.
 type decoder struct {
-	quantities
+	*faults
 	metres float64
 }
 
@@ -37,8 +38,7 @@ type decoder struct {
 func (d decoder) fill(into reflect.Value, from any, pointer, dimension string) bool {
 	switch v := into.Addr().Interface().(type) {
 	case *quantity.Quantity:
-		text, _ := from.(string)
-		q, ok := d.quantities.read(text, quantity.Dimension(dimension))
+		q, ok := d.quantity(from, pointer, quantity.Dimension(dimension))
 		*v = q
 		return ok
 	case *Point:

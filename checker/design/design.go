@@ -76,7 +76,7 @@ type Season struct {
 type Task struct {
 	Task  string            `json:"task"`
 	Part  string            `json:"part"`
-	Every quantity.Quantity `json:"every" dimension:"duration"`
+	Every quantity.Quantity `json:"every" dimension:"time span"`
 	Who   string            `json:"who"`
 }
 

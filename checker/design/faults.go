@@ -16,8 +16,6 @@ type faults struct {
 	list    []fault
 	wrong   map[string]bool // pointers of what the schema refuses
 	outsize bool            // a list is longer than it may be: the costly checks are left out
-
-	quantities quantities
 }
 
 // fault is one thing wrong. It is put in words only when it is told, since a
@@ -31,7 +29,7 @@ type fault struct {
 type words struct{ found, expected, remedy string }
 
 func newFaults(doc *source.Document, problems source.Problems) *faults {
-	f := &faults{doc: doc, wrong: map[string]bool{}, quantities: quantities{}}
+	f := &faults{doc: doc, wrong: map[string]bool{}}
 	for _, p := range problems {
 		f.list = append(f.list, fault{p.Position, func() source.Problem { return p }})
 	}

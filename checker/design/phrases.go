@@ -3,24 +3,21 @@ package design
 import (
 	"encoding/json"
 	"fmt"
-	"strconv"
+	"math/big"
 	"strings"
 	"unicode/utf8"
 
-	"greysill/checker/internal/jsonschema"
+	"github.com/santhosh-tekuri/jsonschema/v5"
+
 	"greysill/checker/source"
 )
 
-// example shows a value that the schema takes, as JSON with its names sorted.
+// example shows a value that the schema takes, as JSON.
 func example(s *jsonschema.Schema) string {
 	if len(s.Examples) == 0 {
 		return "null"
 	}
-	var value any
-	if err := json.Unmarshal(s.Examples[0], &value); err != nil {
-		return "null"
-	}
-	text, err := json.Marshal(value)
+	text, err := json.Marshal(s.Examples[0])
 	if err != nil {
 		return "null"
 	}
@@ -29,29 +26,27 @@ func example(s *jsonschema.Schema) string {
 
 func items(s *jsonschema.Schema) string {
 	switch {
-	case s.MaxItems == nil:
-		return fmt.Sprintf("at least %d", s.MinItems)
-	case s.MinItems == *s.MaxItems:
+	case s.MinItems == s.MaxItems:
 		return fmt.Sprintf("exactly %d", s.MinItems)
-	case s.MinItems == 0:
-		return fmt.Sprintf("at most %d", *s.MaxItems)
+	case s.MinItems < 0:
+		return fmt.Sprintf("at most %d", s.MaxItems)
+	case s.MaxItems < 0:
+		return fmt.Sprintf("at least %d", s.MinItems)
 	default:
-		return fmt.Sprintf("%d to %d", s.MinItems, *s.MaxItems)
+		return fmt.Sprintf("%d to %d", s.MinItems, s.MaxItems)
 	}
 }
 
-func between(least, greatest *float64) string {
+func between(least, greatest *big.Rat) string {
 	switch {
 	case least == nil:
-		return "of at most " + decimal(*greatest)
+		return "of at most " + greatest.RatString()
 	case greatest == nil:
-		return "of at least " + decimal(*least)
+		return "of at least " + least.RatString()
 	default:
-		return "from " + decimal(*least) + " to " + decimal(*greatest)
+		return "from " + least.RatString() + " to " + greatest.RatString()
 	}
 }
-
-func decimal(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
 
 // count writes a number of things.
 func count(n int, thing string) string {
@@ -67,6 +62,14 @@ func firstSentence(description string) string {
 	sentence, _, _ := strings.Cut(description, ". ")
 	_, size := utf8.DecodeRuneInString(sentence)
 	return strings.ToLower(sentence[:size]) + strings.TrimSuffix(sentence[size:], ".")
+}
+
+func texts(values []any) []string {
+	var texts []string
+	for _, v := range values {
+		texts = append(texts, fmt.Sprint(v))
+	}
+	return texts
 }
 
 func quoted(names []string) string {

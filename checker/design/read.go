@@ -29,11 +29,11 @@ func From(doc *source.Document) (*Design, source.Problems) { return from(doc, ni
 // from goes on after what was wrong with the document's names.
 func from(doc *source.Document, names source.Problems) (*Design, source.Problems) {
 	f := newFaults(doc, names)
-	if f.otherFormat() || f.tooLong(designSchema(), doc.Value(), "") {
+	if f.otherFormat() || f.tooLong(designSchema().Schema, doc.Value(), "") {
 		return nil, f.problems()
 	}
 	f.schema()
-	d := decode(doc, f.quantities)
+	d := f.decode(doc)
 	if !f.outsize {
 		f.references(d)
 		f.circles(d)

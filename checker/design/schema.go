@@ -1,55 +1,153 @@
 package design
 
 import (
+	"bytes"
 	"cmp"
 	"fmt"
+	"io"
 	"maps"
+	"net/url"
 	"slices"
 	"strconv"
 	"strings"
 	"sync"
 
-	"greysill/checker/internal/jsonschema"
-	"greysill/checker/quantity"
+	"github.com/santhosh-tekuri/jsonschema/v5"
+
 	"greysill/checker/source"
 	"greysill/schema"
 )
 
 const schemaFile = "design.schema.json"
 
-// designSchema loads the schema once in a run.
-var designSchema = sync.OnceValue(loadSchema)
+// compiled is the design schema, with every piece of it by its location and,
+// for every kind of part, what holds of that kind.
+type compiled struct {
+	*jsonschema.Schema
+	pieces map[string]*jsonschema.Schema
+	kinds  map[string]*jsonschema.Schema
+}
 
-func loadSchema() *jsonschema.Schema {
+// designSchema compiles the schema once in a run.
+var designSchema = sync.OnceValue(func() *compiled {
+	s := compileSchema()
+	for _, piece := range s.pieces {
+		shorten(piece)
+	}
+	s.split(s.Properties["parts"].Items2020)
+	return s
+})
+
+// Prepare compiles the design schema, which takes a while at the first design,
+// so that a program can have it done beside other work.
+func Prepare() { designSchema() }
+
+func compileSchema() *compiled {
 	text, err := schema.FS.ReadFile(schemaFile)
 	if err != nil {
 		panic(err) // it is embedded
 	}
-	formats := []string{"date"}
-	for _, d := range quantity.Dimensions {
-		formats = append(formats, string(d))
-	}
-	s, err := jsonschema.Load(text, formats...)
-	if err != nil {
+	c := jsonschema.NewCompiler()
+	c.LoadURL = func(url string) (io.ReadCloser, error) { return nil, fmt.Errorf("schemas are never fetched: %s", url) }
+	c.AssertFormat = true
+	c.ExtractAnnotations = true
+	if err := c.AddResource(schemaFile, bytes.NewReader(text)); err != nil {
 		panic(err)
+	}
+	s := &compiled{c.MustCompile(schemaFile), map[string]*jsonschema.Schema{}, map[string]*jsonschema.Schema{}}
+	s.index(s.Schema)
+	return s
+}
+
+// shorten puts what a bare reference leads to in its place, which spares the
+// library half of its steps.
+func shorten(s *jsonschema.Schema) {
+	for name, property := range s.Properties {
+		s.Properties[name] = target(property)
+	}
+	if s.Items2020 != nil {
+		s.Items2020 = target(s.Items2020)
+	}
+}
+
+func target(s *jsonschema.Schema) *jsonschema.Schema {
+	for s.Ref != nil && s.Examples == nil && s.Description == "" {
+		s = s.Ref
 	}
 	return s
 }
 
-type violation = jsonschema.Violation
+// split takes the branches of the parts' schema, "if the kind is this, then
+// that", out of it, so that a part is held against its own kind alone. The
+// library would try every branch on every part and make an error of each that
+// does not fit, which takes most of the time of reading a design.
+func (c *compiled) split(part *jsonschema.Schema) {
+	for _, branch := range part.AllOf {
+		kind := branch.If.Properties["kind"].Constant[0].(string)
+		c.kinds[kind] = branch.Then
+	}
+	part.AllOf = nil
+}
+
+// index notes the places of a schema and of all below it.
+func (c *compiled) index(s *jsonschema.Schema) {
+	if s == nil || c.pieces[s.Location] != nil {
+		return
+	}
+	c.pieces[s.Location] = s
+	for _, below := range slices.Concat([]*jsonschema.Schema{s.Ref, s.If, s.Then, s.Else, s.Items2020}, s.AllOf, s.OneOf) {
+		c.index(below)
+	}
+	for _, below := range s.Properties {
+		c.index(below)
+	}
+}
+
+// violation is one leaf of the schema library's tree of errors.
+type violation struct {
+	pointer string // of the value in the document, or of the member that is missing or unknown
+	keyword string
+	schema  *jsonschema.Schema // that the keyword stands in
+}
 
 // violations validates a document. Whatever one keyword has against one value
-// is given once. A part whose kind is misspelt is also held against the kind
-// that is meant.
-func violations(root any, q quantities) []violation {
-	found := designSchema().Validate(root, q.has)
+// is given once; the library's own order is random. A part whose kind is
+// misspelt is also held against the kind that is meant.
+func (c *compiled) violations(root any) []violation {
+	found := c.check(root, nil)
 	if meant := withKinds(root, found); meant != nil {
-		found = append(found, designSchema().Validate(meant, q.has)...)
+		found = c.check(meant, found)
 	}
-	slices.SortStableFunc(found, func(a, b violation) int {
-		return cmp.Or(strings.Compare(a.Pointer, b.Pointer), strings.Compare(a.Keyword, b.Keyword))
+	slices.SortFunc(found, func(a, b violation) int {
+		return cmp.Or(strings.Compare(a.pointer, b.pointer), strings.Compare(a.keyword, b.keyword), strings.Compare(a.schema.Location, b.schema.Location))
 	})
-	return slices.CompactFunc(found, func(a, b violation) bool { return a.Pointer == b.Pointer && a.Keyword == b.Keyword })
+	return slices.CompactFunc(found, func(a, b violation) bool { return a.pointer == b.pointer && a.keyword == b.keyword })
+}
+
+func (c *compiled) check(root any, found []violation) []violation {
+	found = c.hold(c.Schema, root, "", found)
+	document, _ := root.(map[string]any)
+	parts, _ := document["parts"].([]any)
+	for i := range parts {
+		part, _ := parts[i].(map[string]any)
+		kind, _ := part["kind"].(string)
+		if schema := c.kinds[kind]; schema != nil {
+			found = c.hold(schema, part, "/parts/"+strconv.Itoa(i), found)
+		}
+	}
+	return found
+}
+
+// hold adds the violations of a value that stands at the pointer.
+func (c *compiled) hold(schema *jsonschema.Schema, value any, pointer string, found []violation) []violation {
+	if err, failed := schema.Validate(value).(*jsonschema.ValidationError); failed {
+		first := len(found)
+		c.leaves(err, value, &found)
+		for i := range found[first:] {
+			found[first+i].pointer = pointer + found[first+i].pointer
+		}
+	}
+	return found
 }
 
 // withKinds gives a copy of the document in which misspelt kinds of parts are
@@ -57,15 +155,15 @@ func violations(root any, q quantities) []violation {
 func withKinds(root any, found []violation) any {
 	var parts []any
 	for _, v := range found {
-		at, last := cut(v.Pointer)
-		if list, index := cut(at); list != "/parts" || last != "kind" || v.Keyword != "enum" {
+		at, last := cut(v.pointer)
+		if list, index := cut(at); list != "/parts" || last != "kind" || v.keyword != "enum" {
 			continue
 		} else if i, err := strconv.Atoi(index); err == nil {
 			if parts == nil {
 				parts = slices.Clone(value(root, list).([]any))
 			}
 			part := maps.Clone(parts[i].(map[string]any))
-			part["kind"] = nearest(fmt.Sprint(part["kind"]), v.Schema.Enum)
+			part["kind"] = nearest(fmt.Sprint(part["kind"]), texts(v.schema.Enum))
 			parts[i] = part
 		}
 	}
@@ -75,6 +173,53 @@ func withKinds(root any, found []violation) any {
 	document := maps.Clone(root.(map[string]any))
 	document["parts"] = parts
 	return document
+}
+
+// leaves drops the errors that only say that there are errors below them.
+func (c *compiled) leaves(e *jsonschema.ValidationError, root any, found *[]violation) {
+	location, keyword := cut(e.AbsoluteKeywordLocation)
+	if len(e.Causes) > 0 && keyword != "oneOf" {
+		for _, cause := range e.Causes {
+			c.leaves(cause, root, found)
+		}
+		return
+	}
+	v := violation{decoded(e.InstanceLocation), keyword, c.pieces[location]}
+	switch keyword {
+	case "required":
+		for _, name := range v.schema.Required {
+			v.addMember(root, name, false, found)
+		}
+	case "additionalProperties":
+		object, _ := value(root, v.pointer).(map[string]any)
+		for name := range object {
+			if v.schema.Properties[name] == nil {
+				v.addMember(root, name, true, found)
+			}
+		}
+	default:
+		*found = append(*found, v)
+	}
+}
+
+// addMember adds a violation of its own for a member that is there or is not.
+func (v violation) addMember(root any, name string, there bool, found *[]violation) {
+	object, _ := value(root, v.pointer).(map[string]any)
+	if _, is := object[name]; is == there {
+		v.pointer += "/" + source.Escape(name)
+		*found = append(*found, v)
+	}
+}
+
+// decoded undoes the percent-encoding of the library's pointers.
+func decoded(location string) string {
+	tokens := strings.Split(location, "/")
+	for i, t := range tokens {
+		if plain, err := url.PathUnescape(t); err == nil {
+			tokens[i] = plain
+		}
+	}
+	return strings.Join(tokens, "/")
 }
 
 // property gives what the schema says of a property, through references.

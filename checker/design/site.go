@@ -58,9 +58,9 @@ type Climate struct {
 // Storm is the storm that overflows and spillways are sized for.
 type Storm struct {
 	Intensity    quantity.Quantity `json:"intensity" dimension:"rain rate"`
-	Duration     quantity.Quantity `json:"duration" dimension:"duration"`
+	Duration     quantity.Quantity `json:"duration" dimension:"time span"`
 	Depth        quantity.Quantity `json:"depth" dimension:"length"`
-	ReturnPeriod quantity.Quantity `json:"return_period" dimension:"duration"` // written yr
+	ReturnPeriod quantity.Quantity `json:"return_period" dimension:"time span"` // written yr
 }
 
 // Month is one month's mean weather.
@@ -73,7 +73,7 @@ type Month struct {
 	ReferenceET        quantity.Quantity `json:"reference_et" dimension:"length"` // in the month
 	Humidity           quantity.Quantity `json:"humidity" dimension:"share"`
 	Wind               quantity.Quantity `json:"wind" dimension:"velocity"`       // at 2 m
-	Sunshine           quantity.Quantity `json:"sunshine" dimension:"duration"`   // a day
+	Sunshine           quantity.Quantity `json:"sunshine" dimension:"time span"`  // a day
 	Radiation          quantity.Quantity `json:"radiation" dimension:"radiation"` // on the level, a day
 }
 

@@ -106,7 +106,7 @@ type Part struct {
 	// Of a storm inflow.
 	Catchment         quantity.Quantity `json:"catchment" dimension:"area"`
 	RunoffCoefficient float64           `json:"runoff_coefficient"`
-	Concentration     quantity.Quantity `json:"time_of_concentration" dimension:"duration"`
+	Concentration     quantity.Quantity `json:"time_of_concentration" dimension:"time span"`
 
 	Pointer string `json:"-"` // where the part stands in the document
 }

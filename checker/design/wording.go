@@ -2,25 +2,27 @@ package design
 
 import (
 	"encoding/json"
+	"errors"
 	"fmt"
 	"maps"
 	"slices"
 	"strings"
 
-	"greysill/checker/internal/jsonschema"
+	"github.com/santhosh-tekuri/jsonschema/v5"
+
 	"greysill/checker/quantity"
 	"greysill/checker/source"
 )
 
 // schema notes every violation of the design schema.
 func (f *faults) schema() {
-	for _, v := range violations(f.doc.Value(), f.quantities) {
-		f.wrong[v.Pointer] = true
-		f.outsize = f.outsize || v.Keyword == "maxItems"
-		if v.Keyword == "additionalProperties" {
-			f.atName(v.Pointer, func() words { return f.unknown(v) })
+	for _, v := range designSchema().violations(f.doc.Value()) {
+		f.wrong[v.pointer] = true
+		f.outsize = f.outsize || v.keyword == "maxItems"
+		if v.keyword == "additionalProperties" {
+			f.atName(v.pointer, func() words { return f.unknown(v) })
 		} else {
-			f.at(v.Pointer, func() words { return f.violated(v) })
+			f.at(v.pointer, func() words { return f.violated(v) })
 		}
 	}
 }
@@ -39,8 +41,8 @@ func (f *faults) tooLong(s *jsonschema.Schema, v any, pointer string) (found boo
 			}
 		}
 	case []any:
-		if found = s.MaxItems != nil && len(v) > *s.MaxItems; found {
-			f.at(pointer, func() words { return f.violated(violation{Pointer: pointer, Keyword: "maxItems", Schema: s}) })
+		if found = s.MaxItems >= 0 && len(v) > s.MaxItems; found {
+			f.at(pointer, func() words { return f.violated(violation{pointer, "maxItems", s}) })
 		}
 	}
 	return found
@@ -48,9 +50,9 @@ func (f *faults) tooLong(s *jsonschema.Schema, v any, pointer string) (found boo
 
 // violated words one violation by its keyword.
 func (f *faults) violated(v violation) words {
-	what, s := f.what(v.Pointer), v.Schema
-	written := f.written(v.Pointer)
-	switch v.Keyword {
+	what, s := f.what(v.pointer), v.schema
+	written := f.written(v.pointer)
+	switch v.keyword {
 	case "required":
 		return f.missing(v)
 	case "type":
@@ -58,9 +60,9 @@ func (f *faults) violated(v violation) words {
 	case "format":
 		return f.wrongFormat(v)
 	case "enum":
-		return f.wrongWord(v, s.Enum)
+		return f.wrongWord(v, texts(s.Enum))
 	case "const":
-		return f.wrongWord(v, []string{*s.Const})
+		return f.wrongWord(v, texts(s.Constant))
 	case "pattern":
 		return words{what + " is " + written, "text such as " + example(s), firstSentence(s.Description)}
 	case "minimum", "maximum":
@@ -68,16 +70,16 @@ func (f *faults) violated(v violation) words {
 	case "minLength":
 		return words{what + " is empty", "some text, such as " + example(s), ""}
 	case "maxLength":
-		return words{what + " is too long", fmt.Sprintf("at most %d characters", *s.MaxLength), ""}
+		return words{what + " is too long", fmt.Sprintf("at most %d characters", s.MaxLength), ""}
 	case "minItems", "maxItems":
-		list, _ := value(f.doc.Value(), v.Pointer).([]any)
+		list, _ := value(f.doc.Value(), v.pointer).([]any)
 		return words{fmt.Sprintf("%s has %s", what, count(len(list), "item")), items(s), ""}
 	case "uniqueItems":
 		return words{what + " says the same thing twice", "", "take one of the two out"}
 	case "oneOf":
 		return f.oneShape(v)
 	}
-	return words{what + " is not as the schema has it", v.Keyword + " as in the schema", ""}
+	return words{what + " is not as the schema has it", v.keyword + " as in the schema", ""}
 }
 
 // written gives a value as the document has it, cut when it is long.
@@ -90,11 +92,11 @@ func (f *faults) written(pointer string) string {
 
 // missing words that an entry is not there, and shows what it looks like.
 func (f *faults) missing(v violation) words {
-	parent, name := cut(v.Pointer)
+	parent, name := cut(v.pointer)
 	owner := f.ownerOr(parent)
 	name = source.Unescape(name)
 	w := words{found: fmt.Sprintf("%s has no %q", owner, name)}
-	if p := property(v.Schema, name); p != nil {
+	if p := property(v.schema, name); p != nil {
 		w.remedy = fmt.Sprintf("add it here, such as %q: %s", name, example(p))
 	}
 	return w
@@ -103,13 +105,13 @@ func (f *faults) missing(v violation) words {
 // unknown words that there is no entry of a name, with the nearest that there
 // is.
 func (f *faults) unknown(v violation) words {
-	parent, token := cut(v.Pointer)
-	name, known := source.Unescape(token), slices.Sorted(maps.Keys(v.Schema.Properties))
-	kind := kindOf(v.Schema)
+	parent, token := cut(v.pointer)
+	name, known := source.Unescape(token), slices.Sorted(maps.Keys(v.schema.Properties))
+	kind := kindOf(v.schema)
 	w := words{found: source.Quote(name) + " is no entry of " + f.holder(parent, kind)}
 	if near := nearest(name, known); near != "" {
 		w.remedy = fmt.Sprintf("did you mean %q?", near)
-	} else if others := kindsWith(name); kind != "" && len(others) > 0 {
+	} else if others := designSchema().kindsWith(name); kind != "" && len(others) > 0 {
 		w.remedy = "only parts of kind " + strings.Join(others, ", ") + " have it: take it out, or correct the kind"
 	} else {
 		w.expected = "one of " + quoted(known)
@@ -128,30 +130,30 @@ func (f *faults) holder(pointer, kind string) string {
 
 // kindOf gives the kind of part that a schema is for, "" when it is for none.
 func kindOf(s *jsonschema.Schema) string {
-	if kind := s.Properties["kind"]; kind != nil && kind.Const != nil {
-		return *kind.Const
+	if kind := s.Properties["kind"]; kind != nil && len(kind.Constant) > 0 {
+		return fmt.Sprint(kind.Constant[0])
 	}
 	return ""
 }
 
 // kindsWith lists the kinds of part that have an entry of the name.
-func kindsWith(name string) []string {
+func (c *compiled) kindsWith(name string) []string {
 	var kinds []string
-	for _, s := range designSchema().Defs {
+	for _, s := range c.pieces {
 		if kind := kindOf(s); kind != "" && s.Properties[name] != nil {
 			kinds = append(kinds, kind)
 		}
 	}
 	slices.Sort(kinds)
-	return kinds
+	return slices.Compact(kinds)
 }
 
 // wrongType words a value of the wrong JSON type.
 func (f *faults) wrongType(v violation) words {
-	is := value(f.doc.Value(), v.Pointer)
-	w := words{found: f.what(v.Pointer) + " is " + inWords(is), expected: f.form(v.Schema)}
-	if number, isNumber := is.(json.Number); isNumber && v.Schema.Format != "" {
-		w.found = f.what(v.Pointer) + " is the bare number " + source.Cut(number.String())
+	is := value(f.doc.Value(), v.pointer)
+	w := words{found: f.what(v.pointer) + " is " + inWords(is), expected: f.form(v.schema)}
+	if number, isNumber := is.(json.Number); isNumber && v.schema.Format != "" {
+		w.found = f.what(v.pointer) + " is the bare number " + source.Cut(number.String())
 		w.remedy = "put it in quotes with its unit"
 	}
 	if is == nil {
@@ -191,11 +193,8 @@ func (f *faults) form(s *jsonschema.Schema) string {
 		}
 		return expected
 	}
-	if len(s.Enum) > 0 {
-		return "one of " + quoted(s.Enum)
-	}
-	if s.Const != nil {
-		return "one of " + quoted([]string{*s.Const})
+	if words := texts(slices.Concat(s.Enum, s.Constant)); len(words) > 0 {
+		return "one of " + quoted(words)
 	}
 	var forms []string
 	for _, t := range s.Types {
@@ -206,24 +205,32 @@ func (f *faults) form(s *jsonschema.Schema) string {
 
 // wrongFormat words a quantity that cannot be read, or a date.
 func (f *faults) wrongFormat(v violation) words {
-	text, _ := value(f.doc.Value(), v.Pointer).(string)
-	if v.Schema.Format == "date" {
-		return words{f.what(v.Pointer) + " is " + source.Quote(text), "a day that the calendar has, as YYYY-MM-DD", ""}
+	text, _ := value(f.doc.Value(), v.pointer).(string)
+	return words{f.what(v.pointer) + " is " + source.Quote(text), "a day that the calendar has, as YYYY-MM-DD", ""}
+}
+
+// quantity reads a quantity and notes what it is refused for, unless the schema
+// refused the value already.
+func (f *faults) quantity(from any, pointer string, d quantity.Dimension) (quantity.Quantity, bool) {
+	text, isText := from.(string)
+	if !isText {
+		return quantity.Quantity{}, false
 	}
-	_, err := quantity.Parse(text, quantity.Dimension(v.Schema.Format))
-	if e, ok := err.(*quantity.Error); ok {
-		return words{f.what(v.Pointer) + ": " + e.Found, e.Expected, e.Remedy}
+	q, err := quantity.Parse(text, d)
+	if refused := (*quantity.Error)(nil); errors.As(err, &refused) && !f.wrong[pointer] {
+		f.wrong[pointer] = true
+		f.at(pointer, func() words { return words{f.what(pointer) + ": " + refused.Found, refused.Expected, refused.Remedy} })
 	}
-	return words{f.what(v.Pointer) + " is " + source.Quote(text), f.form(v.Schema), ""}
+	return q, err == nil
 }
 
 // wrongWord words a word that is none of those known, the nearest first.
 func (f *faults) wrongWord(v violation, known []string) words {
-	text, isText := value(f.doc.Value(), v.Pointer).(string)
+	text, isText := value(f.doc.Value(), v.pointer).(string)
 	if !isText {
 		return f.wrongType(v)
 	}
-	w := words{found: f.what(v.Pointer) + " is " + source.Quote(text), expected: "one of " + quoted(byDistance(text, known))}
+	w := words{found: f.what(v.pointer) + " is " + source.Quote(text), expected: "one of " + quoted(byDistance(text, known))}
 	if len(known) == 1 {
 		w.expected = quoted(known)
 	}
@@ -235,9 +242,9 @@ func (f *faults) wrongWord(v violation, known []string) words {
 
 // oneShape words that of several entries one must be there and no other.
 func (f *faults) oneShape(v violation) words {
-	object, _ := value(f.doc.Value(), v.Pointer).(map[string]any)
+	object, _ := value(f.doc.Value(), v.pointer).(map[string]any)
 	var choices, given []string
-	for _, choice := range v.Schema.OneOf {
+	for _, choice := range v.schema.OneOf {
 		for _, name := range choice.Required {
 			choices = append(choices, name)
 			if _, is := object[name]; is {
@@ -247,9 +254,9 @@ func (f *faults) oneShape(v violation) words {
 	}
 	w := words{expected: "exactly one of " + quoted(choices)}
 	if len(given) == 0 {
-		w.found, w.remedy = f.holder(v.Pointer, "")+" has no place on the drawing", "add one"
+		w.found, w.remedy = f.holder(v.pointer, "")+" has no place on the drawing", "add one"
 	} else {
-		w.found, w.remedy = f.holder(v.Pointer, "")+" has its place drawn twice, as "+quoted(given), "take one out"
+		w.found, w.remedy = f.holder(v.pointer, "")+" has its place drawn twice, as "+quoted(given), "take one out"
 	}
 	return w
 }

@@ -7,8 +7,8 @@ import (
 	"greysill/checker/ground"
 )
 
-// maxWork bounds the cuts that one volume takes.
-const maxWork = 20_000_000
+// maxWork bounds how often a volume holds a part of one side against another.
+const maxWork = 5_000_000
 
 // dig is the work on one body, in coordinates from the first corner, so that a
 // far origin costs no precision.

@@ -102,10 +102,10 @@ func (d *dig) overFloor(t triangle) {
 func (d *dig) overSides(t triangle) error {
 	for i, side := range d.sides {
 		q := t.piece.within(side.within)
-		if len(q) == 0 {
+		depth := t.level.minus(side.level)
+		if _, deepest := q.extremes(depth); deepest <= 0 {
 			continue
 		}
-		depth := t.level.minus(side.level)
 		for _, part := range d.lowest(q, i) {
 			if daylightsTwice(part, depth, side.outward) {
 				return ErrSteepGround
@@ -140,7 +140,7 @@ func (d *dig) lowest(q piece, i int) []piece {
 func (d *dig) withoutEach(parts []piece, region []linear) []piece {
 	var left []piece
 	for _, p := range parts {
-		d.work += len(region)
+		d.work++
 		left = append(left, p.without(region)...)
 	}
 	return left
@@ -151,7 +151,7 @@ func (d *dig) withoutEach(parts []piece, region []linear) []piece {
 func (d *dig) keepLower(parts []piece, region []linear, lower linear, first bool) []piece {
 	var left []piece
 	for _, p := range parts {
-		d.work += len(region) + 1
+		d.work++
 		shared := p.within(region)
 		if len(shared) == 0 {
 			left = append(left, p)

@@ -29,7 +29,7 @@ type Station struct {
 	Level     float64 // of the water over the floor at the outlet, m
 }
 
-// stepsPerZone makes the error of a step's mean depth far smaller than a grain.
+// stepsPerZone keeps the error of a step's mean depth far under a grain's size.
 const stepsPerZone = 200
 
 // WaterSurface is the water surface of a steady flow in m³/s, 0 or more, from
@@ -39,9 +39,9 @@ const stepsPerZone = 200
 // y₁ = y₂ − s·Δx + Q·Δx/(K·W·ȳ) with the step's mean depth ȳ, which is exact on
 // a level floor.
 //
-// A floor that rises above the water at the inlet end, so that the bed would
-// stand dry there, is a *RangeError. Whether the water would stand above the
-// gravel is for the caller to see.
+// A bed whose floor rises out of still water toward the inlet stands dry there,
+// which is a *RangeError. Whether the water would stand above the gravel is for
+// the caller to see.
 func (b Bed) WaterSurface(discharge float64) ([]Station, error) {
 	if err := cmp.Or(b.check(), notNegative("discharge", discharge)); err != nil {
 		return nil, err

@@ -6,7 +6,7 @@
 // coherent SI unit: metres, seconds, m³/s; a slope is a fall over a length in
 // plan, an angle is in radians. A value outside a formula's range gives a
 // *RangeError that names it, never NaN and never the nearest value that would
-// do; so does a size beyond 10⁻¹⁵ or 10¹⁵ of its unit, which nothing has.
+// do; so does a size under 10⁻¹⁵ or over 10¹⁵ of its unit, which nothing has.
 //
 // Each formula and coefficient names its source. Where sources disagree, each
 // is a named value of its own and the caller chooses.
@@ -81,11 +81,8 @@ func positive(quantity string, value float64) error {
 }
 
 func notNegative(quantity string, value float64) error {
-	if value == 0 {
-		return nil
-	}
-	if value > 0 {
-		return within(quantity, value, smallest, greatest)
+	if value >= 0 {
+		return within(quantity, value, 0, greatest)
 	}
 	return outside(quantity, value, "a number of 0 or more")
 }

@@ -24,7 +24,7 @@ var (
 	unHabitat = Source{"UN-HABITAT, Constructed Wetlands Manual, 2008", FromMemory}
 	dwaA262   = Source{"DWA-A 262, 2006", FromMemory}
 	pedescoll = Source{"A. Pedescoll and others, Water, Air & Soil Pollution 223:2263, 2012", Published}
-	kadlec    = Source{"R. H. Kadlec and J. T. Watson, Hydraulics and solids accumulation in a gravel bed treatment wetland, 1993, abstract", Published}
+	kadlec    = Source{"R. H. Kadlec and J. T. Watson, chapter on a gravel bed treatment wetland, 1993, abstract", Published}
 )
 
 // Media lists bed media by source. The sources disagree tenfold about the same

@@ -20,6 +20,7 @@ func TestFullPipe(t *testing.T) {
 	require.InDelta(t, 3.720, full.Velocity/foot, 0.001)
 	require.InDelta(t, 0.32465, full.Discharge/cfs, 0.0001)
 	require.InDelta(t, 145.7, full.Discharge/gpm, 0.1)
+	require.Zero(t, full.MeanDepth(), "a full pipe has no free surface")
 }
 
 func TestHalfFullPipeHasTheFullOnesVelocity(t *testing.T) {

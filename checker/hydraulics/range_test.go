@@ -44,6 +44,24 @@ var formulas = map[string]func(a, b, c, d, e float64) (float64, error){
 		f, err := hydraulics.Channel{Bottom: a, SideSlope: b, Slope: c, Roughness: d}.At(e)
 		return f.Discharge, err
 	},
+	"channel carrying": func(a, b, c, d, e float64) (float64, error) {
+		f, err := hydraulics.Channel{Bottom: a, SideSlope: b, Slope: c, Roughness: d}.Carrying(e)
+		return f.Depth, err
+	},
+	"elements": func(a, _, _, _, _ float64) (float64, error) {
+		r, err := hydraulics.HydraulicElements(a)
+		return r.Discharge, err
+	},
+	"clogging": func(a, b, _, _, _ float64) (float64, error) {
+		zones, err := hydraulics.EPAZones.Zones(a, b)
+		if err != nil {
+			return 0, err
+		}
+		return zones[1].Conductivity, nil
+	},
+	"head for": func(a, b, _, _, _ float64) (float64, error) {
+		return hydraulics.HeadFor(a, b, func(head float64) (float64, error) { return hydraulics.Weir(1.7, 1, head) })
+	},
 	"weir":           func(a, b, c, _, _ float64) (float64, error) { return hydraulics.Weir(a, b, c) },
 	"rectangular":    func(a, b, c, _, _ float64) (float64, error) { return hydraulics.RectangularWeir(a, b, c) },
 	"Francis":        func(a, b, c, _, _ float64) (float64, error) { return hydraulics.FrancisWeir(a, b, c, 2) },

@@ -113,6 +113,7 @@ func TestWhatRoutingRefuses(t *testing.T) {
 	var over *hydraulics.OvertoppedError
 	_, err := pond(0.01).Route(0.5, 60, steady(0.2, 100))
 	require.ErrorAs(t, err, &over)
+	require.ErrorContains(t, err, "the water rises over the highest stage at time step")
 	require.Positive(t, over.Step)
 
 	_, err = pond(1.7).Route(2, 60, steady(0, 2))

@@ -69,7 +69,7 @@ func RunoffDepth(curveNumber, abstraction, rain float64) (float64, error) {
 	if excess == 0 {
 		return 0, nil
 	}
-	return excess * excess / (excess + retention), nil
+	return excess * (excess / (excess + retention)), nil
 }
 
 // RiskSource names the risk of a storm within some years.

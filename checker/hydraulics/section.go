@@ -20,6 +20,14 @@ func (s Section) Radius() float64 {
 	return s.Area / s.Perimeter
 }
 
+// MeanDepth is the hydraulic depth A ÷ T, m; 0 where there is no free surface.
+func (s Section) MeanDepth() float64 {
+	if s.TopWidth == 0 {
+		return 0
+	}
+	return s.Area / s.TopWidth
+}
+
 // CircularSection is the section of a circular pipe that runs to a depth y:
 // θ = 2·acos(1 − 2y/D), A = D²(θ − sin θ)/8, P = Dθ/2. The diameter in m is
 // more than 0; the depth in m from 0 to the diameter.

@@ -37,11 +37,10 @@ func (s Spillway) Flow(head float64) (Flow, error) {
 		return Flow{}, err
 	}
 	depth := bisect(head, 0, head, func(y float64) float64 {
-		section := trapezoidal(s.Bottom, s.SideSlope, y)
-		return y + section.Area/(2*section.TopWidth)
+		return y + trapezoidal(s.Bottom, s.SideSlope, y).MeanDepth()/2
 	})
 	section := trapezoidal(s.Bottom, s.SideSlope, depth)
-	velocity := s.Coefficient * math.Sqrt(Gravity*section.Area/section.TopWidth)
+	velocity := s.Coefficient * math.Sqrt(Gravity*section.MeanDepth())
 	return Flow{section, depth, velocity, velocity * section.Area}, nil
 }
 

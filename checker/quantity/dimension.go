@@ -19,7 +19,7 @@ const (
 	Percolation  Dimension = "percolation"            // s/m, written min/in
 	Slope        Dimension = "slope"                  // fall over length, a ratio
 	Share        Dimension = "share"                  // a ratio from 0 to 1, written %
-	Duration     Dimension = "duration"               // s
+	Duration     Dimension = "time span"              // s
 	Temperature  Dimension = "temperature"            // °C
 	DegreeDays   Dimension = "degree days"            // °C·d of frost
 	Angle        Dimension = "angle"                  // degrees

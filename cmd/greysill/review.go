@@ -10,6 +10,7 @@ import (
 	"time"
 
 	"greysill/checker"
+	"greysill/checker/design"
 	"greysill/checker/report"
 	"greysill/checker/rulebook"
 	"greysill/checker/source"
@@ -54,6 +55,7 @@ func review(ctx context.Context, c console, args []string) int {
 	if err != nil {
 		return badUsage(c, "review", err)
 	}
+	go design.Prepare() // takes about as long as the rules
 	files, err := gather(operands)
 	if err != nil {
 		return unusable(c, fmt.Errorf("greysill: %w", err))
