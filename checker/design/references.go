@@ -118,7 +118,7 @@ func (f *faults) reference(id, pointer string, sortOf map[string]string, sorts .
 		if is != "" {
 			w.found = f.what(pointer) + " names " + source.Quote(id) + ", which is a " + is
 		}
-		if near := nearest(id, ids); near != "" {
+		if near := source.Nearest(id, ids); near != "" {
 			w.remedy = fmt.Sprintf("did you mean %q?", near)
 		} else {
 			w.remedy = "correct the id, or draw what it means"

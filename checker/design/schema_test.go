@@ -14,7 +14,7 @@ import (
 // Every entry of the schema has a field of the same name and dimension, and
 // every field an entry, so that nothing that is drawn is lost on the way.
 func TestSchemaAndTypesAgree(t *testing.T) {
-	requireAgree(t, "", reflect.TypeFor[Design](), []*jsonschema.Schema{compileSchema().Schema})
+	requireAgree(t, "", reflect.TypeFor[Design](), []*jsonschema.Schema{compile(published()).Schema})
 }
 
 func requireAgree(t *testing.T, where string, of reflect.Type, schemas []*jsonschema.Schema) {
@@ -48,7 +48,7 @@ func spread(schemas []*jsonschema.Schema) []*jsonschema.Schema {
 	var all []*jsonschema.Schema
 	for _, s := range schemas {
 		if s != nil && !slices.Contains(all, s) {
-			below := append([]*jsonschema.Schema{s.Ref, s.Then, s.Items2020}, s.AllOf...)
+			below := append([]*jsonschema.Schema{s.Ref, s.Then, itemsOf(s)}, s.AllOf...)
 			all = append(append(all, s), spread(below)...)
 		}
 	}
@@ -78,7 +78,7 @@ func formatted(schemas []*jsonschema.Schema) []string {
 
 // The examples in the schema are put into messages and shown by editors.
 func TestExamplesAreValid(t *testing.T) {
-	for _, s := range compileSchema().pieces {
+	for _, s := range compile(published()).pieces {
 		for _, example := range s.Examples {
 			require.NoError(t, s.Validate(example), s.Location)
 		}

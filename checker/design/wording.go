@@ -109,7 +109,7 @@ func (f *faults) unknown(v violation) words {
 	name, known := source.Unescape(token), slices.Sorted(maps.Keys(v.schema.Properties))
 	kind := kindOf(v.schema)
 	w := words{found: source.Quote(name) + " is no entry of " + f.holder(parent, kind)}
-	if near := nearest(name, known); near != "" {
+	if near := source.Nearest(name, known); near != "" {
 		w.remedy = fmt.Sprintf("did you mean %q?", near)
 	} else if others := designSchema().kindsWith(name); kind != "" && len(others) > 0 {
 		w.remedy = "only parts of kind " + strings.Join(others, ", ") + " have it: take it out, or correct the kind"
@@ -230,11 +230,11 @@ func (f *faults) wrongWord(v violation, known []string) words {
 	if !isText {
 		return f.wrongType(v)
 	}
-	w := words{found: f.what(v.pointer) + " is " + source.Quote(text), expected: "one of " + quoted(byDistance(text, known))}
+	w := words{found: f.what(v.pointer) + " is " + source.Quote(text), expected: "one of " + quoted(source.ByDistance(text, known))}
 	if len(known) == 1 {
 		w.expected = quoted(known)
 	}
-	if near := nearest(text, known); near != "" {
+	if near := source.Nearest(text, known); near != "" {
 		w.remedy = fmt.Sprintf("did you mean %q?", near)
 	}
 	return w

@@ -2,6 +2,7 @@ package report_test
 
 import (
 	"bytes"
+	"os"
 	"path/filepath"
 	"strings"
 	"testing"
@@ -51,4 +52,17 @@ func goldens(t *testing.T) func(name string, write func(*bytes.Buffer) error) {
 			golden.Equal(t, filepath.Join(dir, name), b.Bytes())
 		})
 	}
+}
+
+// The remark that the README shows is one that the report makes.
+func TestReadmeShowsARealRemark(t *testing.T) {
+	readme, err := os.ReadFile(filepath.Join("..", "..", "README.md"))
+	require.NoError(t, err)
+	letter, err := os.ReadFile(filepath.Join(goldenDir, "examples", "faulty-bed.txt"))
+	require.NoError(t, err)
+	_, after, found := strings.Cut(string(readme), "examples/faulty-bed.json`:\n\n")
+	require.True(t, found)
+	remark, _, _ := strings.Cut(after, "\n\nA rule that")
+	remark = strings.ReplaceAll(strings.TrimPrefix(remark, "    "), "\n    ", "\n")
+	require.Contains(t, string(letter), remark)
 }

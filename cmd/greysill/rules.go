@@ -5,10 +5,9 @@ import (
 	"fmt"
 	"strings"
 
-	"github.com/agnivade/levenshtein"
-
 	"greysill/checker/report"
 	"greysill/checker/rulebook"
+	"greysill/checker/source"
 )
 
 const rulesHelp = `greysill rules [flags] [ID] lists the rule book in force. With the ID of a rule, such
@@ -47,24 +46,21 @@ func listRules(ctx context.Context, c console, args []string) int {
 	return wrote(c, report.Rule(c.out, book, rule, options))
 }
 
-// noSuchRule names the rule whose id is nearest, and the topic's rules where a
-// topic was meant.
+// noSuchRule names the topic's rules where a topic was meant, else the rule whose
+// id is nearest.
 func noSuchRule(book *rulebook.Book, id string) error {
-	nearest, least := "", len(id)
-	var topic []string
+	var all, topic []string
 	for _, r := range book.Rules() {
-		if d := levenshtein.ComputeDistance(id, r.ID); d < least {
-			nearest, least = r.ID, d
-		}
+		all = append(all, r.ID)
 		if strings.HasPrefix(r.ID, strings.TrimSuffix(id, "/")+"/") {
 			topic = append(topic, r.ID)
 		}
 	}
-	switch {
-	case len(topic) > 0:
+	if len(topic) > 0 {
 		return fmt.Errorf("%q is a topic, not a rule; its rules are %s", id, strings.Join(topic, ", "))
-	case nearest != "":
-		return fmt.Errorf("no such rule: %q; did you mean %s?", id, nearest)
+	}
+	if near := source.Nearest(id, all); near != "" {
+		return fmt.Errorf("no such rule: %q; did you mean %s?", id, near)
 	}
 	return fmt.Errorf("no such rule: %q; greysill rules lists them all", id)
 }

@@ -1,4 +1,4 @@
-package design
+package source
 
 import (
 	"cmp"
@@ -9,9 +9,9 @@ import (
 	"github.com/agnivade/levenshtein"
 )
 
-// byDistance puts the names nearest to the one written first, and of those as
+// ByDistance puts the names nearest to the one written first, and of those as
 // near the ones of its length: letters are changed round more often than lost.
-func byDistance(written string, names []string) []string {
+func ByDistance(written string, names []string) []string {
 	length := utf8.RuneCountInString(written)
 	apart := func(name string) (int, int) {
 		return distance(written, name), max(length, utf8.RuneCountInString(name)) - min(length, utf8.RuneCountInString(name))
@@ -23,13 +23,13 @@ func byDistance(written string, names []string) []string {
 	})
 }
 
-// nearest gives the name closest to the one written, "" when none is close
+// Nearest gives the name closest to the one written, "" when none is close
 // enough to have been meant.
-func nearest(written string, names []string) string {
+func Nearest(written string, names []string) string {
 	if len(names) == 0 {
 		return ""
 	}
-	best := byDistance(written, names)[0]
+	best := ByDistance(written, names)[0]
 	if far := distance(written, best); far > max(1, (utf8.RuneCountInString(best)+1)/3) {
 		return ""
 	}

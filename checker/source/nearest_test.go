@@ -1,4 +1,4 @@
-package design
+package source
 
 import (
 	"testing"
@@ -17,7 +17,7 @@ func TestNearest(t *testing.T) {
 		"mesh":       "",
 		"":           "",
 	} {
-		require.Equal(t, want, nearest(written, names), written)
+		require.Equal(t, want, Nearest(written, names), written)
 	}
-	require.Empty(t, nearest("depth", nil))
+	require.Empty(t, Nearest("depth", nil))
 }
