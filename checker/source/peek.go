@@ -14,8 +14,9 @@ func Peek(text []byte, name string) (string, error) {
 	if d.PeekKind() != '{' {
 		return "", d.SkipValue()
 	}
-	token, err := d.ReadToken()
+	_, err := d.ReadToken()
 	for err == nil {
+		var token jsontext.Token
 		if token, err = d.ReadToken(); err != nil || token.Kind() == '}' {
 			return "", err
 		}
