@@ -215,6 +215,24 @@ func convex(t *rapid.T) points {
 	return corners
 }
 
+// TestConvexOutlines: with one level for all, the sides of a convex outline are
+// known to lie apart; with as many levels as corners they are tried one by one.
+func TestConvexOutlines(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		outline := convex(t)
+		if sharp(outline) {
+			return
+		}
+		surface, run := hummocks(t, rapid.Uint64Range(1, 20).Draw(t, "seed")), rapid.Float64Range(0.001, 2).Draw(t, "run")
+		apart, err := earthwork.Excavation(earthwork.Shape{Outline: outline, Levels: []float64{0}, Run: run}, surface)
+		require.NoError(t, err)
+		tried, err := earthwork.Excavation(earthwork.Shape{Outline: outline, Levels: make([]float64, len(outline)), Run: run}, surface)
+		require.NoError(t, err)
+		require.InEpsilon(t, tried.Volume, apart.Volume, 1e-9)
+		require.InEpsilon(t, tried.Area, apart.Area, 1e-9)
+	})
+}
+
 // scattered draws places for spot levels.
 func scattered(t *rapid.T) points {
 	coordinate := rapid.Float64Range(-50, 50)

@@ -78,6 +78,15 @@ func (r *ring) mitre(i int) float64 {
 	return sin / (1 + cos)
 }
 
+func (r *ring) convex() bool {
+	for i := range r.corners {
+		if r.mitre(i) < 0 {
+			return false
+		}
+	}
+	return true
+}
+
 // outward is the direction away from the area, square to an edge.
 func (r *ring) outward(i int) geometry.Point {
 	return geometry.Point{X: r.along[i].Y, Y: -r.along[i].X}
