@@ -69,7 +69,7 @@ func (c *checked) Write(text []byte) (int, error) {
 // collectLess lets the heap grow to five times what is in use before it is
 // collected, unless GOGC says otherwise. One design is then judged before the
 // first collection, a thousand take a fifth less time, and the worst file takes
-// less than 100 MiB.
+// less than 200 MiB.
 func collectLess() {
 	if os.Getenv("GOGC") == "" {
 		debug.SetGCPercent(400)
