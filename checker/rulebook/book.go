@@ -1,6 +1,7 @@
 package rulebook
 
 import (
+	"bytes"
 	"cmp"
 	"context"
 	"maps"
@@ -77,6 +78,9 @@ func Load(ctx context.Context, layers ...Layer) (*Book, error) {
 			inForce[f.path] = f
 		}
 	}
+	if len(around.limits) == 0 && limitsWanted(inForce) {
+		return nil, noLimits(layers, s.problems)
+	}
 	modules, problems := readRules(inForce, around)
 	compiler, refused := compile(modules)
 	problems = append(problems, besides(refused, problems)...)
@@ -93,6 +97,28 @@ func Load(ctx context.Context, layers ...Layer) (*Book, error) {
 		b.rules, b.queries = append(b.rules, m.rule), append(b.queries, newQuery(compiler, store, m.rule))
 	}
 	return b, nil
+}
+
+// limitsWanted reports whether any rule compares with a limit.
+func limitsWanted(rules map[string]*file) bool {
+	for _, f := range rules {
+		if bytes.Contains(f.text, []byte("data.limits")) {
+			return true
+		}
+	}
+	return false
+}
+
+// noLimits says what is wrong with the limits alone: without them every rule
+// would be refused for want of its own.
+func noLimits(layers []Layer, problems source.Problems) source.Problems {
+	if len(problems) > 0 {
+		return tidy(problems)
+	}
+	return source.Problems{{
+		Position: source.Position{File: layers[0].Name}, Found: "holds no limits.json, and its rules compare with limits",
+		Expected: "limits.json beside the folders of rules", Remedy: "copy it from the base rule book, or write it",
+	}}
 }
 
 // noRules refuses a book by which every design would pass.

@@ -174,11 +174,12 @@ func TestRefusedLayers(t *testing.T) {
 		files map[string]string
 		found string
 	}{
-		{"a rule too high", map[string]string{"well.rego": wellRule}, "base/well.rego: a rule cannot lie here"},
-		{"a rule too deep", map[string]string{"a/b/well.rego": wellRule}, "base/a/b/well.rego: a rule cannot lie here"},
-		{"a rule of a bad name", map[string]string{"a/Well.rego": wellRule}, "base/a/Well.rego: a rule cannot lie here"},
+		{"a rule too high", map[string]string{"well.rego": wellRule, "limits.json": wellLimits}, "base/well.rego: a rule cannot lie here"},
+		{"a rule too deep", map[string]string{"a/b/well.rego": wellRule, "limits.json": wellLimits}, "base/a/b/well.rego: a rule cannot lie here"},
+		{"a rule of a bad name", map[string]string{"a/Well.rego": wellRule, "limits.json": wellLimits}, "base/a/Well.rego: a rule cannot lie here"},
 		{"a huge rule", map[string]string{"a/well.rego": strings.Repeat("#\n", maxFileSize/2+1)}, "base/a/well.rego: is larger than 256 KiB"},
 		{"never defines proved", map[string]string{"a/b.rego": ruleText("a.b", "beds", "far := 3\n")}, "base/a/b.rego:9:1: the rule never defines proved"},
+		{"no limits", map[string]string{"clearances/well.rego": wellRule}, "base: holds no limits.json, and its rules compare with limits"},
 		{"no rules", map[string]string{"limits.json": wellLimits}, "base: holds no rule; expected TOPIC/RULE.rego"},
 		{"bad cautions", map[string]string{"cautions.json": `{"cautions": {"a": ""}}`}, "base/cautions.json:1:20: the text is empty"},
 	} {
