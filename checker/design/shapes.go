@@ -11,7 +11,7 @@ import (
 )
 
 // maxPoints bounds the points of all outlines and paths of a document.
-const maxPoints = 20_000
+const maxPoints = 5_000
 
 // shapes notes outlines and paths that cannot be drawn, and lists of levels
 // that do not match them.

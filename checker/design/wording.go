@@ -66,9 +66,7 @@ func (f *faults) violated(v violation) words {
 	case "pattern":
 		return words{what + " is " + written, "text such as " + example(s), firstSentence(s.Description)}
 	case "minimum", "maximum":
-		return words{what + " is " + written, "a number " + between(s.Minimum, s.Maximum), ""}
-	case "minLength":
-		return words{what + " is empty", "some text, such as " + example(s), ""}
+		return words{what + " is " + written, "a number " + between(s.Minimum, s.Maximum), nearer(s)}
 	case "maxLength":
 		return words{what + " is too long", fmt.Sprintf("at most %d characters", s.MaxLength), ""}
 	case "minItems", "maxItems":
@@ -80,6 +78,15 @@ func (f *faults) violated(v violation) words {
 		return f.oneShape(v)
 	}
 	return words{what + " is not as the schema has it", v.keyword + " as in the schema", ""}
+}
+
+// nearer says what to do about coordinates out of bounds, as those of a map
+// grid far from its origin are; of other numbers there is nothing to say.
+func nearer(s *jsonschema.Schema) string {
+	if !strings.HasSuffix(s.Location, "/coordinate") {
+		return ""
+	}
+	return "subtract one round number from every x on the drawing, and another from every y"
 }
 
 // written gives a value as the document has it, cut when it is long.

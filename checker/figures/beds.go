@@ -31,6 +31,8 @@ var bedTable = tabulate(
 		{Field{Name: "water_below_surface", Kind: Number, Dimension: quantity.Length,
 			Doc:     "Depth of the water level below the lowest point of the gravel's surface; negative where water stands in the open.",
 			Formula: "lowest level of the media's surface − water level"}, (*bed).waterBelowSurface},
+		{Field{Name: "inlet_inside", Kind: Truth,
+			Doc: "Whether the whole inlet header lies within the bed's outline; touching it from inside is inside."}, (*bed).inletInside},
 	},
 )
 
@@ -82,6 +84,17 @@ func (b *bed) floorRange() Value {
 		return unknown(b.floor.lacks...)
 	}
 	return number(slices.Max(b.floor.at)-slices.Min(b.floor.at), b.floor.input)
+}
+
+func (b *bed) inletInside() Value {
+	if b.Inlet == nil || len(b.Inlet.Path) == 0 {
+		return unknown(Lack{b.Pointer + "/inlet/path", "path of the inlet of " + b.ID})
+	}
+	if len(b.Outline) == 0 {
+		return unknown(b.lack("outline"))
+	}
+	header := b.header()
+	return truth(header.inside(b.shape), Input{Name: "inlet header", Pointer: header.lies}, b.drawn("outline"))
 }
 
 func (b *bed) waterBelowSurface() Value {

@@ -156,3 +156,19 @@ func requireOrder(t require.TestingT, f *figures.Figures) {
 	require.LessOrEqual(t, least, mean+1e-9)
 	require.LessOrEqual(t, mean, greatest+1e-9)
 }
+
+func TestInletInside(t *testing.T) {
+	for header, inside := range map[string]bool{
+		`[[15, 29], [15, 30]]`:           true,
+		`[[14, 28], [14, 31]]`:           true,
+		`[[15, 29], [15, 31.1]]`:         false,
+		`[[15, 29], [15, 35], [16, 29]]`: false,
+		`[[50, 60], [51, 60]]`:           false,
+	} {
+		f := compute(t, bedding(`[]`, `, "inlet": {"path": `+header+`}`))
+		requireKnown(t, f, "beds", "bed-1", map[string]any{"inlet_inside": inside})
+	}
+	for _, without := range []string{``, `, "inlet": {"cover": "4 in"}`} {
+		requireLacks(t, compute(t, bedding(`[]`, without)), "beds", "bed-1", "inlet_inside", "/parts/0/inlet/path")
+	}
+}

@@ -1,9 +1,9 @@
 package figures
 
 import (
+	"math"
 	"slices"
 
-	"greysill/checker/geometry"
 	"greysill/checker/quantity"
 )
 
@@ -42,7 +42,8 @@ func clearance(name, what string, things func(*drawing) []thing) table {
 			{Field{Name: "feature", Kind: Text, Doc: "The feature's or service's id."}, func(p pair) Value { return text(p.thing.id) }},
 			{Field{Name: "feature_kind", Kind: Text, Doc: "The feature's or service's kind."}, func(p pair) Value { return text(p.thing.kind) }},
 			{Field{Name: "distance", Kind: Number, Dimension: quantity.Length,
-				Doc:     "Least distance in plan between the two, from the edge of the part or the middle line of a pipe; 0 where they touch or overlap.",
+				Doc: "Least distance in plan between the two, from the edge of the part, its inlet header, outlet or draw-down, or the middle line of a pipe; " +
+					"0 where they touch or overlap. Of what has an extent only the outline tells it.",
 				Formula: "least distance between the two shapes in plan"}, pair.distance},
 		},
 	)
@@ -69,22 +70,16 @@ func (p pair) subject() Subject {
 }
 
 func (p pair) distance() Value {
-	lacks := p.part.unplaced()
-	if p.thing.shape.Empty() {
-		lacks = append(lacks, Lack{p.thing.pointer, "the place of " + p.thing.id + " in plan"})
-	}
-	if len(lacks) > 0 {
+	if lacks := append(p.part.unplaced(), p.thing.unplaced()...); len(lacks) > 0 {
 		return unknown(lacks...)
 	}
-	measure := geometry.Distance
-	if p.thing.kind == propertyLineKind {
-		measure = geometry.ClearOfEdge
+	nearest, least := covered{}, math.Inf(1)
+	for _, g := range p.part.grounds {
+		if clear := g.clear(p.thing); clear < least {
+			nearest, least = g, clear
+		}
 	}
-	clear := measure(p.part.shape, p.thing.shape) - p.part.half
-	if clear <= geometry.Resolution {
-		clear = 0
-	}
-	return number(clear, Input{Name: p.part.ID, Pointer: p.part.lies}, Input{Name: p.thing.id, Pointer: p.thing.lies})
+	return number(least, Input{Name: p.part.ID, Pointer: nearest.lies}, Input{Name: p.thing.id, Pointer: p.thing.lies})
 }
 
 // features picks the features of some kinds.
@@ -109,5 +104,5 @@ func waterService(d *drawing) []thing {
 const propertyLineKind = "property line"
 
 func propertyLine(d *drawing) []thing {
-	return []thing{{"boundary", propertyLineKind, boundaryPointer, boundaryPointer, d.boundary}}
+	return []thing{{"boundary", propertyLineKind, boundaryPointer, boundaryPointer, d.boundary, true}}
 }

@@ -30,7 +30,7 @@ func TestClearances(t *testing.T) {
 	}{
 		"a ring from a point":             {"well", "bed-1 and well-1", math.Hypot(23-20, 35-31)},
 		"a point inside a ring":           {"well", "bed-1 and spring-1", 0},
-		"a point from a point":            {"well", "tank-1 and well-1", math.Hypot(23-12, 35-30)},
+		"a corner from a point":           {"well", "tank-1 and well-1", math.Hypot(23-12, 35-30)},
 		"a ring from a ring":              {"building", "bed-1 and house", 33 - 31},
 		"a point from a ring":             {"building", "diverter-1 and house", 33 - 30},
 		"a ring from a line":              {"surface_water", "bed-1 and brook", 28 - 10},
@@ -86,9 +86,42 @@ func TestWorks(t *testing.T) {
 	}
 }
 
-func TestATrenchOfUnknownWidth(t *testing.T) {
-	f := compute(t, entries{"parts": `[{"id": "t", "kind": "infiltration trench", "path": [[1, 1], [2, 1]]}]`})
-	requireLacks(t, f, "clearances.property_line", "t and boundary", "distance", "/parts/0/width")
-	requireLacks(t, f, "parts", "t", "area", "/parts/0/width")
-	requireLacks(t, f, "parts", "t", "inside_boundary", "/parts/0/width")
+// TestWideFeaturesNeedTheirOutline: a point or a line for something wide may lie
+// on its far side.
+func TestWideFeaturesNeedTheirOutline(t *testing.T) {
+	wide := map[string]string{
+		"building": "building", "lake": "surface_water", "pond": "surface_water", "wetland": "surface_water", "disposal field": "disposal_field",
+		"floodway": "floodway", "swimming pool": "pool", "driveway": "paving", "edible garden": "planting",
+	}
+	for _, kind := range kinds(t, "feature") {
+		list, isWide := wide[kind]
+		for shape, coordinates := range map[string]string{"at": `[30, 8]`, "path": `[[30, 8], [40, 8]]`, "outline": `[[30, 8], [40, 8], [40, 4], [30, 4]]`} {
+			f := compute(t, train.with(entries{"site": `{"grid": {"unit": "m"}, "boundary": [[0, 0], [60, 0], [60, 40], [0, 40]],
+				"features": [{"id": "f", "kind": "` + kind + `", "` + shape + `": ` + coordinates + `}]}`}))
+			if isWide && shape != "outline" {
+				requireLacks(t, f, "clearances."+list, "bed-1 and f", "distance", "/site/features/0/outline")
+			} else if isWide {
+				requireKnown(t, f, "clearances."+list, "bed-1 and f", map[string]any{"distance": math.Hypot(30-20, 28-8)})
+			}
+		}
+	}
+}
+
+// TestABedReachesAsFarAsItsHeader: the nearest of all that belongs to a bed
+// counts.
+func TestABedReachesAsFarAsItsHeader(t *testing.T) {
+	for more, want := range map[string]float64{
+		``: 23 - 20,
+		`, "inlet": {"path": [[19, 29], [22, 29]]}`:                               23 - 22,
+		`, "outlet": {"at": [21, 29]}`:                                            23 - 21,
+		`, "drawdown": {"at": [22.5, 29]}`:                                        23 - 22.5,
+		`, "inlet": {"path": [[15, 29], [19, 29]]}, "outlet": {"at": [19.5, 30]}`: 23 - 20,
+		`, "inlet": {"path": [[19, 29], [24, 29]]}`:                               0,
+	} {
+		f := compute(t, entries{
+			"site":  `{"grid": {"unit": "m"}, "boundary": [[0, 0], [60, 0], [60, 40], [0, 40]], "features": [{"id": "well-1", "kind": "well", "at": [23, 29]}]}`,
+			"parts": `[{"id": "bed-1", "kind": "planted gravel bed", "outline": [[14, 28], [20, 28], [20, 31], [14, 31]]` + more + `}]`,
+		})
+		requireKnown(t, f, "clearances.well", "bed-1 and well-1", map[string]any{"distance": want})
+	}
 }

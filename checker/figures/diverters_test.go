@@ -29,7 +29,7 @@ func TestDiverters(t *testing.T) {
 }
 
 func diverting(second string) entries {
-	return withBrook(`[]`).with(entries{"parts": `[
+	return withBrook(drip).with(entries{"parts": `[
 		{"id": "diverter-1", "kind": "diverter", "at": [10, 30], "to": "bed-1"` + second + `},
 		{"id": "diverter-2", "kind": "diverter", "at": [10, 30], "to": "bed-1", "bypass_to": "sewer-1"},
 		{"id": "bed-1", "kind": "planted gravel bed", "outline": [[14, 28], [20, 28], [20, 31], [14, 31]], "to": "basin-1"},

@@ -14,13 +14,14 @@ import (
 // drawing is a design made ready to measure.
 type drawing struct {
 	*design.Design
-	parts    []*part
-	features []thing
-	services []thing
-	boundary geometry.Shape
-	network  *network
-	streams  *streams
-	ground   func() (*ground.Surface, error) // built when first asked for
+	parts     []*part
+	features  []thing
+	services  []thing
+	boundary  geometry.Shape
+	network   *network
+	streams   *streams
+	untreated spread                          // greywater that no bed has treated
+	ground    func() (*ground.Surface, error) // built when first asked for
 }
 
 // part is a part with its shape in plan.
@@ -31,18 +32,21 @@ type part struct {
 	lies    string
 	shape   geometry.Shape
 	half    float64 // half the width of what is drawn as its middle line
+	grounds []covered
 }
 
 // thing is what parts keep clear of.
 type thing struct {
 	id, kind, pointer, lies string
 	shape                   geometry.Shape
+	outlined                bool
 }
 
 func read(d *design.Design) *drawing {
 	g := &drawing{Design: d, boundary: geometry.Outline(points(d.Site.Boundary))}
 	g.network = newNetwork(d)
 	g.streams = newStreams(d, g.network)
+	g.untreated = g.network.from(untreated, isGreywater)
 	g.ground = sync.OnceValues(func() (*ground.Surface, error) { return surface(d.Site.Levels) })
 	for i := range d.Parts {
 		p := &part{Part: &d.Parts[i], drawing: g, node: len(d.Sources) + i}
@@ -50,15 +54,16 @@ func read(d *design.Design) *drawing {
 		if p.Kind == trench && len(p.Path) > 0 {
 			p.half = p.Width.Value / 2
 		}
+		p.grounds = p.covers()
 		g.parts = append(g.parts, p)
 	}
 	for _, f := range d.Site.Features {
 		s, lies := shape(f.Shape, f.Pointer)
-		g.features = append(g.features, thing{f.ID, f.Kind, f.Pointer, lies, s})
+		g.features = append(g.features, thing{f.ID, f.Kind, f.Pointer, lies, s, len(f.Outline) > 0})
 	}
 	for _, v := range d.Site.Services {
 		s, lies := shape(v.Shape, v.Pointer)
-		g.services = append(g.services, thing{v.ID, v.Kind, v.Pointer, lies, s})
+		g.services = append(g.services, thing{v.ID, v.Kind, v.Pointer, lies, s, len(v.Outline) > 0})
 	}
 	return g
 }
@@ -93,8 +98,24 @@ func (p *part) unplaced() []Lack {
 	switch {
 	case p.shape.Empty():
 		return []Lack{{p.Pointer, "the place of " + p.ID + " in plan"}}
+	case p.Kind == surgeTank && len(p.Outline) == 0:
+		return []Lack{p.lack("outline")}
 	case p.Kind == trench && len(p.Path) > 0 && !p.Width.Given():
 		return []Lack{p.lack("width")}
+	case p.Kind == trench && len(p.Path) > 0 && p.half <= 0:
+		return []Lack{{p.Pointer + "/width", "width of " + p.ID + ", more than 0"}}
+	}
+	return nil
+}
+
+// unplaced says what is lacking to know the ground that the thing covers. A
+// line drawn for something wide may be its far side.
+func (t *thing) unplaced() []Lack {
+	switch {
+	case t.shape.Empty():
+		return []Lack{{t.pointer, "the place of " + t.id + " in plan"}}
+	case wide[t.kind] && !t.outlined:
+		return []Lack{{t.pointer + "/outline", "outline of " + t.id}}
 	}
 	return nil
 }

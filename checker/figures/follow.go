@@ -65,6 +65,28 @@ func (n *network) above(place int, nodes []int) []int {
 	return slices.DeleteFunc(slices.Clone(nodes), func(i int) bool { return i == place || below[i] })
 }
 
+// spread is where some water comes to.
+type spread struct {
+	met  []bool // the nodes
+	open []int  // those of them, and where it comes from, whose further way is not drawn
+}
+
+// from follows the water of every source of a class, also of all at once.
+func (n *network) from(s season, class func(water string) bool) spread {
+	all := spread{met: make([]bool, len(n.nodes))}
+	for i := range n.nodes {
+		if n.nodes[i].part != nil || !class(waterOf[n.nodes[i].kind]) {
+			continue
+		}
+		met := n.downstream(i, s, nil)
+		for k := range met {
+			all.met[k] = all.met[k] || met[k]
+		}
+		all.open = append(all.open, n.openEnds(i, met, nil)...)
+	}
+	return all
+}
+
 // lacks lists what is lacking to follow the water beyond nodes, each once.
 func (n *network) lacks(openEnds []int) []Lack {
 	var lacks []Lack
@@ -76,16 +98,27 @@ func (n *network) lacks(openEnds []int) []Lack {
 	return lacks
 }
 
-// open reports whether the drawing fails to say where the node's water goes.
+// open reports whether the drawing fails to say where the node's water goes in
+// its ordinary run. A second route or an overflow does not say it, but that of a
+// pond does: what rain and evaporation leave of a pond's water may leave it by
+// the overflow alone.
 func (n *node) open() bool {
-	return n.kind != "" && len(n.ways[everSeason]) == 0 && !leaves(n.kind) && !takesUp(n.kind)
+	if n.kind == pond {
+		return len(n.ways[everSeason]) == 0
+	}
+	return n.kind != "" && len(n.ways[warm]) == 0 && !mayEnd(n.kind)
 }
 
-func (n *node) lack() Lack { return Lack{n.pointer + "/to", "to of " + n.id} }
+func (n *node) lack() Lack {
+	if n.kind == pond {
+		return Lack{n.pointer + "/to", "to or overflow_to of " + n.id}
+	}
+	return Lack{n.pointer + "/to", "to of " + n.id}
+}
 
 // allEnd reports whether all water that takes the given ways ends at a kind of
-// part without meeting a barred one before, or what the drawing would have to
-// show to tell. No way at all is false.
+// part, one that no way leads on from, without meeting a barred one before; or
+// what the drawing would have to show to tell. No way at all is false.
 func (n *network) allEnd(ways []way, end, barred func(kind string) bool) (bool, []Lack) {
 	var lacks []Lack
 	seen := make([]bool, len(n.nodes))
@@ -94,18 +127,19 @@ func (n *network) allEnd(ways []way, end, barred func(kind string) bool) (bool, 
 		for _, w := range ways {
 			here := &n.nodes[w.to]
 			switch {
-			case seen[w.to] || end(here.kind):
+			case seen[w.to]:
+				continue
+			case len(here.ways[everSeason]) == 0 && end(here.kind):
 			case barred(here.kind):
 				return false
 			case here.open():
 				lacks = append(lacks, here.lack())
 			case len(here.ways[everSeason]) == 0:
 				return false
-			default:
-				seen[w.to] = true
-				if !visit(here.ways[everSeason]) {
-					return false
-				}
+			}
+			seen[w.to] = true
+			if !visit(here.ways[everSeason]) {
+				return false
 			}
 		}
 		return true

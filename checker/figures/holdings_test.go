@@ -33,8 +33,32 @@ func TestHoldings(t *testing.T) {
 	}
 }
 
+// TestBasinsHoldWaterThatDrainOn: what a basin or trench does not take up
+// overflows, whichever way it is drawn.
+func TestBasinsHoldWaterThatDrainOn(t *testing.T) {
+	f := compute(t, withBrook(drip).with(entries{"parts": `[
+		{"id": "basin-1", "kind": "mulch basin", "outline": [[24, 28], [26, 28], [26, 30]]},
+		{"id": "basin-2", "kind": "mulch basin", "outline": [[24, 28], [26, 28], [26, 30]], "to": "brook"},
+		{"id": "basin-3", "kind": "mulch basin", "outline": [[24, 28], [26, 28], [26, 30]], "overflow_to": "brook"},
+		{"id": "trench-1", "kind": "infiltration trench", "path": [[1, 1], [2, 1]], "to": "basin-1"},
+		{"id": "trench-2", "kind": "infiltration trench", "path": [[1, 1], [2, 1]], "to": "basin-1", "overflow_to": "basin-2"}
+	]`}))
+	require.Equal(t, []string{"basin-2", "basin-3", "trench-1", "trench-2"}, subjects(f, "holdings"))
+	for subject, want := range map[string]struct {
+		safe  bool
+		route string
+	}{
+		"basin-2":  {false, "basin-2 → brook"},
+		"basin-3":  {false, "basin-3 → brook"},
+		"trench-1": {true, "trench-1 → basin-1"},
+		"trench-2": {false, "trench-2 → basin-1; trench-2 → basin-2 → brook"},
+	} {
+		requireKnown(t, f, "holdings", subject, map[string]any{"has_overflow": true, "overflow_ends_safely": want.safe, "overflow_route": want.route})
+	}
+}
+
 func overflowing(overflow string) entries {
-	return withBrook(`[]`).with(entries{"parts": `[
+	return withBrook(drip).with(entries{"parts": `[
 		{"id": "bed-1", "kind": "planted gravel bed", "outline": [[14, 28], [20, 28], [20, 31], [14, 31]], "to": "sewer-1"` + overflow + `},
 		{"id": "basin-1", "kind": "mulch basin", "outline": [[24, 28], [26, 28], [26, 30]]},
 		{"id": "pond-1", "kind": "pond", "outline": [[24, 28], [26, 28], [26, 30]], "to": "basin-1", "overflow_to": "over-1"},

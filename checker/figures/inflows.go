@@ -9,8 +9,16 @@ var inflowTable = tabulate(
 			Words: []string{greywater, toiletWaste, kitchenWaste, clearWater, brine}}, inflow.water},
 		{Field{Name: "enters_train", Kind: Truth,
 			Doc: "Whether any of its water reaches a part that stores, treats or takes up greywater, in any season or by any overflow."}, inflow.entersTrain},
-		{Field{Name: "enters_at_or_above_bed", Kind: Truth,
-			Doc: "Whether any of its water reaches a planted gravel bed or anything that drains to one, or mulch basins and trenches where there is no bed."}, inflow.entersAtOrAboveBed},
+		{Field{Name: "joins_untreated", Kind: Truth,
+			Doc: "Whether any of its water, in any season or by any overflow, reaches a planted gravel bed, or another part that stores, treats or takes up " +
+				"greywater and that greywater reaches without having passed through a bed; what a bed overflows has not."}, inflow.joinsUntreated},
+		{Field{Name: "ends_safely", Kind: Truth,
+			Doc: "Whether every way that its water can take, in any season or by any overflow, ends in a sewer or septic connection, " +
+				"or in a mulch basin or infiltration trench that drains no further."}, inflow.endsSafely},
+		{Field{Name: "ends_in_sewer", Kind: Truth,
+			Doc: "Whether every way that its water can take, in any season or by any overflow, ends in a sewer or septic connection."}, inflow.endsInSewer},
+		{Field{Name: "ends", Kind: Text,
+			Doc: "The parts and features where its water ends, by every way that it can take in any season or by any overflow."}, inflow.ends},
 		{Field{Name: "route", Kind: Text, Doc: "Where its water goes, part by part, in the warm season."}, inflow.route},
 	},
 )
@@ -42,20 +50,49 @@ func (f inflow) kind() Value { return text(f.at().kind) }
 
 func (f inflow) water() Value { return text(waterOf[f.at().kind]) }
 
-func (f inflow) entersTrain() Value { return f.reaches(inTrain) }
-
-// entersAtOrAboveBed need look for the bed alone: what drains to a bed passes
-// the water on to it.
-func (f inflow) entersAtOrAboveBed() Value {
-	if len(f.ofKind(plantedBed)) == 0 {
-		return f.reaches(takesUp)
-	}
-	return f.reaches(func(kind string) bool { return kind == plantedBed })
+func (f inflow) entersTrain() Value {
+	enters, lacks := f.network.meets(f.node, everSeason, nil, inTrain)
+	return orUnknown(truth(enters, f.drawn()), lacks)
 }
 
-func (f inflow) reaches(wanted func(kind string) bool) Value {
-	reached, lacks := f.network.meets(f.node, everSeason, nil, wanted)
-	return orUnknown(truth(reached, f.drawn()), lacks)
+// joinsUntreated holds what the water reaches against what untreated greywater
+// reaches. Where greywater goes on in a way not drawn, it may reach every part
+// of the train that this water does.
+func (f inflow) joinsUntreated() Value {
+	met := f.network.downstream(f.node, everSeason, nil)
+	open := f.network.openEnds(f.node, met, nil)
+	if !f.network.anyOf(met, inTrain) {
+		return orUnknown(truth(false, f.drawn()), f.network.lacks(open))
+	}
+	for i, reached := range met {
+		if kind := f.network.nodes[i].kind; reached && (kind == plantedBed || inTrain(kind) && f.untreated.met[i]) {
+			return truth(true, f.drawn())
+		}
+	}
+	return orUnknown(truth(false, f.drawn()), f.network.lacks(append(open, f.untreated.open...)))
+}
+
+func (f inflow) endsSafely() Value { return f.allEnd(mayEnd) }
+
+func (f inflow) endsInSewer() Value { return f.allEnd(leaves) }
+
+func (f inflow) allEnd(end func(kind string) bool) Value {
+	if f.at().open() {
+		return unknown(f.at().lack())
+	}
+	safe, lacks := f.network.allEnd(f.at().ways[everSeason], end, never)
+	return orUnknown(truth(safe, f.drawn()), lacks)
+}
+
+func (f inflow) ends() Value {
+	met := f.network.downstream(f.node, everSeason, nil)
+	var names []string
+	for i, reached := range met {
+		if here := &f.network.nodes[i]; reached && len(here.ways[everSeason]) == 0 {
+			names = append(names, here.id)
+		}
+	}
+	return orUnknown(text(listed(names), f.drawn()), f.network.lacks(f.network.openEnds(f.node, met, nil)))
 }
 
 func (f inflow) drawn() Input { return Input{Name: "to", Pointer: f.at().pointer + "/to"} }

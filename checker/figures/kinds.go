@@ -11,6 +11,7 @@ const (
 	trench           = "infiltration trench"
 	settlingBasin    = "settling basin"
 	pond             = "pond"
+	spillway         = "spillway"
 	overflowPipe     = "overflow pipe"
 	stormInflow      = "storm inflow"
 	sewerConnection  = "sewer connection"
@@ -25,6 +26,18 @@ const (
 	clearWater   = "clear water"
 	brine        = "brine"
 )
+
+// isWastewater reports whether a class of water is used in the house.
+func isWastewater(class string) bool { return class != "" && class != clearWater }
+
+func isGreywater(class string) bool { return class == greywater }
+
+// wide has the kinds of feature that a point or a line says too little of to
+// measure a distance from.
+var wide = map[string]bool{
+	"building": true, "lake": true, "pond": true, "wetland": true, "disposal field": true, "floodway": true,
+	"swimming pool": true, "driveway": true, "edible garden": true,
+}
 
 // waterOf has the class of water of every kind of source, and of storm
 // inflows.
@@ -70,6 +83,11 @@ func inTrain(kind string) bool { return works(kind) == tank || works(kind) == fi
 // takesUp reports whether a kind of part lets water into mulch or soil for
 // good.
 func takesUp(kind string) bool { return kind == mulchBasin || kind == trench }
+
+func never(string) bool { return false }
+
+// mayEnd reports whether a kind of part may end a way.
+func mayEnd(kind string) bool { return leaves(kind) || takesUp(kind) }
 
 // leaves reports whether water leaves the site by a kind of part.
 func leaves(kind string) bool { return kind == sewerConnection || kind == septicConnection }

@@ -1,7 +1,6 @@
 package figures
 
 import (
-	"slices"
 	"time"
 
 	"greysill/checker/design"
@@ -17,20 +16,6 @@ var year = []month{
 	{"jan", "January", 31}, {"feb", "February", 28}, {"mar", "March", 31}, {"apr", "April", 30},
 	{"may", "May", 31}, {"jun", "June", 30}, {"jul", "July", 31}, {"aug", "August", 31},
 	{"sep", "September", 30}, {"oct", "October", 31}, {"nov", "November", 30}, {"dec", "December", 31},
-}
-
-// freezing gives the numbers of the months that freeze, in order, ok=false when
-// the design does not say.
-func freezing(c *design.Climate) (months []int, ok bool) {
-	if c == nil || c.FreezingMonths == nil {
-		return nil, false
-	}
-	for i, m := range year {
-		if slices.Contains(*c.FreezingMonths, m.code) {
-			months = append(months, i)
-		}
-	}
-	return months, true
 }
 
 func monthNames(months []int) []string {

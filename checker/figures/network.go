@@ -13,6 +13,13 @@ const (
 	warm       season = iota // diverters send water on to the train
 	bypassing                // diverters that have a second route use it
 	everSeason               // every way that water can take at any time, overflows included
+
+	// The same, but not through the gravel of a bed: what a bed overflows is
+	// untreated, what it lets through is not.
+	untreatedWarm
+	untreatedBypassing
+	untreated
+
 	seasons
 )
 
@@ -53,7 +60,7 @@ func newNetwork(d *design.Design) *network {
 	}
 	for i := range d.Sources {
 		to := n.lead(d.Sources[i].To)
-		n.nodes[i].ways = [seasons][]way{to, to, to}
+		n.nodes[i].ways = [seasons][]way{to, to, to, to, to, to}
 	}
 	for i := range d.Parts {
 		n.connect(len(d.Sources)+i, &d.Parts[i])
@@ -71,9 +78,17 @@ func (n *network) add(new node) int {
 
 func (n *network) connect(i int, p *design.Part) {
 	to, second, over := n.lead(p.To), n.lead(p.BypassTo), n.lead(p.OverflowTo)
-	ways := [seasons][]way{to, to, slices.Concat(to, second, over)}
+	every := slices.Concat(to, second, over)
+	turned := to
 	if len(second) > 0 {
-		ways[bypassing] = second
+		turned = second
+	}
+	ways := [seasons][]way{
+		warm: to, bypassing: turned, everSeason: every,
+		untreatedWarm: to, untreatedBypassing: turned, untreated: every,
+	}
+	if p.Kind == plantedBed {
+		ways[untreatedWarm], ways[untreatedBypassing], ways[untreated] = nil, nil, over
 	}
 	n.nodes[i].ways = ways
 }

@@ -1,55 +1,42 @@
 package figures
 
+import (
+	"slices"
+	"strings"
+)
+
 var openWaterTable = tabulate(
-	List{Name: "open_water", Subject: "open water",
-		Doc: "Every part whose water lies open: ponds, settling basins that are not drawn as covered, and tanks and filters drawn as uncovered."},
-	(*drawing).openWaters, (*part).subject,
+	List{Name: "open_water", Subject: "water that may lie open",
+		Doc: "Every part whose water may lie open: ponds, spillways, settling basins, surge tanks, filters."},
+	func(d *drawing) []*part { return d.ofKind(pond, spillway, settlingBasin, surgeTank, filter) }, (*part).subject,
 	[]column[*part]{
 		{Field{Name: "kind", Kind: Text, Doc: "The part's kind."}, (*part).kind},
-		{Field{Name: "receives_greywater", Kind: Truth,
-			Doc: "Whether greywater reaches it, treated or not, in any season or by any overflow."}, (*part).receivesGreywater},
+		{Field{Name: "lies_open", Kind: Truth, Doc: "Whether its water lies open: always in a pond and on a spillway, elsewhere unless it is covered."}, (*part).open},
+		{Field{Name: "receives_wastewater", Kind: Truth,
+			Doc: "Whether any water used in the house reaches it, treated or not, in any season or by any overflow: greywater, toilet waste, kitchen waste or brine."},
+			(*part).receivesWastewater},
 		{Field{Name: "treated_first", Kind: Truth,
-			Doc: "Whether all greywater that reaches it, in any season or by any overflow, has passed through a planted gravel bed; true when none reaches it."}, (*part).treatedFirst},
+			Doc: "Whether all water used in the house that reaches it, in any season or by any overflow, has passed through a planted gravel bed; " +
+				"what a bed overflows has not. True when none reaches it. On a spillway water that only overflows brings does not count."}, (*part).treatedFirst},
 		{Field{Name: "untreated_sources", Kind: Text,
-			Doc: "The greywater sources whose water reaches it untreated; \"none\" where none does."}, (*part).untreatedSources},
+			Doc: "The sources in the house whose water reaches it untreated; \"none\" where none does."}, (*part).untreatedSources},
 		{Field{Name: "has_permit", Kind: Truth, Doc: "Whether the drawing names a permit of its own."}, (*part).hasPermit},
 	},
 )
 
-func (d *drawing) openWaters() []*part {
-	var open []*part
-	for _, p := range d.ofKind(pond, settlingBasin, surgeTank, filter) {
-		covered := p.Covered != nil && *p.Covered
-		uncovered := p.Covered != nil && !*p.Covered
-		if p.Kind == pond || p.Kind == settlingBasin && !covered || uncovered {
-			open = append(open, p)
-		}
+func (p *part) open() Value {
+	switch {
+	case p.Kind == pond || p.Kind == spillway:
+		return truth(true)
+	case p.Covered == nil:
+		return unknown(p.lack("covered"))
+	default:
+		return truth(!*p.Covered, p.drawn("covered"))
 	}
-	return open
 }
 
-// greywaterFrom names the greywater sources whose water meets the part without
-// passing what stops it.
-func (p *part) greywaterFrom(stop func(kind string) bool) (names []string, lacks []Lack) {
-	n := p.drawing.network
-	var open []int
-	for i := range p.drawing.Sources {
-		if waterOf[n.nodes[i].kind] != greywater {
-			continue
-		}
-		met := n.downstream(i, everSeason, stop)
-		if met[p.node] {
-			names = append(names, n.nodes[i].id)
-		}
-		open = append(open, n.openEnds(i, met, stop)...)
-	}
-	return names, n.lacks(n.above(p.node, open))
-}
-
-func isBed(kind string) bool { return kind == plantedBed }
-
-func (p *part) receivesGreywater() Value {
-	names, lacks := p.greywaterFrom(nil)
+func (p *part) receivesWastewater() Value {
+	names, lacks := p.wastewaterIn(everSeason)
 	if len(names) > 0 {
 		return truth(true)
 	}
@@ -57,7 +44,7 @@ func (p *part) receivesGreywater() Value {
 }
 
 func (p *part) treatedFirst() Value {
-	names, lacks := p.greywaterFrom(isBed)
+	names, lacks := p.untreated()
 	if len(names) > 0 {
 		return truth(false)
 	}
@@ -65,8 +52,39 @@ func (p *part) treatedFirst() Value {
 }
 
 func (p *part) untreatedSources() Value {
-	names, lacks := p.greywaterFrom(isBed)
+	names, lacks := p.untreated()
 	return orUnknown(text(listed(names)), lacks)
 }
 
-func (p *part) hasPermit() Value { return truth(p.Permit != "", p.given("permit", len(p.Permit))...) }
+// untreated names the sources whose water meets the part untreated. Overflows
+// are what a spillway is for: it runs with them for some hours in a storm.
+func (p *part) untreated() (names []string, lacks []Lack) {
+	if p.Kind == spillway {
+		return p.wastewaterIn(untreatedWarm, untreatedBypassing)
+	}
+	return p.wastewaterIn(untreated)
+}
+
+// wastewaterIn names the sources in the house whose water meets the part in any
+// of some seasons.
+func (p *part) wastewaterIn(seasons ...season) (names []string, lacks []Lack) {
+	n := p.drawing.network
+	var open []int
+	for i, source := range p.drawing.Sources {
+		if !isWastewater(waterOf[source.Kind]) {
+			continue
+		}
+		for _, s := range seasons {
+			met := n.downstream(i, s, nil)
+			open = append(open, n.openEnds(i, met, nil)...)
+			if met[p.node] && !slices.Contains(names, source.ID) {
+				names = append(names, source.ID)
+			}
+		}
+	}
+	return names, n.lacks(n.above(p.node, open))
+}
+
+func (p *part) hasPermit() Value {
+	return truth(strings.TrimSpace(p.Permit) != "", p.given("permit", len(p.Permit))...)
+}

@@ -1,7 +1,8 @@
 package figures
 
 import (
-	"greysill/checker/geometry"
+	"slices"
+
 	"greysill/checker/quantity"
 )
 
@@ -10,8 +11,10 @@ var partTable = tabulate(
 	func(d *drawing) []*part { return d.parts }, (*part).subject,
 	[]column[*part]{
 		{Field{Name: "kind", Kind: Text, Doc: "The part's kind."}, (*part).kind},
+		{Field{Name: "drains_on", Kind: Truth,
+			Doc: "Whether the drawing says where its water goes in its ordinary run; of a pond the overflow says it too."}, (*part).drainsOn},
 		{Field{Name: "inside_boundary", Kind: Truth,
-			Doc: "Whether the whole part lies on one's own land; touching the boundary from inside is inside."}, (*part).insideBoundary},
+			Doc: "Whether the whole part lies on one's own land, a bed with its inlet header, outlet and draw-down; touching the boundary from inside is inside."}, (*part).insideBoundary},
 		{Field{Name: "beyond_boundary", Kind: Number, Dimension: quantity.Length,
 			Doc:     "How far its farthest point lies beyond the boundary; 0 inside.",
 			Formula: "greatest distance in plan of any of its points from the land inside the boundary"}, (*part).beyondBoundary},
@@ -34,39 +37,36 @@ func (p *part) onLand(figure func() Value) Value {
 		return unknown(Lack{boundaryPointer, "boundary of the site"})
 	}
 	v := figure()
-	v.Inputs = []Input{{Name: p.ID, Pointer: p.lies}, boundaryDrawn}
+	for _, g := range p.grounds {
+		v.Inputs = append(v.Inputs, Input{Name: p.ID, Pointer: g.lies})
+	}
+	v.Inputs = append(v.Inputs, boundaryDrawn)
 	return v
 }
 
+func (p *part) drainsOn() Value {
+	drawn := p.given("to", len(p.To))
+	if p.Kind == pond {
+		drawn = append(drawn, p.given("overflow_to", len(p.OverflowTo))...)
+	}
+	return truth(len(drawn) > 0, drawn...)
+}
+
 func (p *part) insideBoundary() Value {
-	return p.onLand(func() Value { return truth(p.inside()) })
+	return p.onLand(func() Value {
+		outside := func(g covered) bool { return !g.inside(p.drawing.boundary) }
+		return truth(!slices.ContainsFunc(p.grounds, outside))
+	})
 }
 
 func (p *part) beyondBoundary() Value {
-	return p.onLand(func() Value { return number(p.beyond()) })
-}
-
-// inside reports whether all of the part is on one's own land, half its width
-// included where it is drawn as a line.
-func (p *part) inside() bool {
-	land := p.drawing.boundary
-	if p.half == 0 {
-		return geometry.Inside(p.shape, land)
-	}
-	return geometry.ClearOfEdge(p.shape, land) >= p.half-geometry.Resolution
-}
-
-// beyond is how far the part reaches beyond the boundary.
-func (p *part) beyond() float64 {
-	land := p.drawing.boundary
-	switch {
-	case p.inside():
-		return 0
-	case geometry.Inside(p.shape, land):
-		return p.half - geometry.ClearOfEdge(p.shape, land)
-	default:
-		return geometry.FarthestOutside(p.shape, land) + p.half
-	}
+	return p.onLand(func() Value {
+		farthest := 0.0
+		for _, g := range p.grounds {
+			farthest = max(farthest, g.beyond(p.drawing.boundary))
+		}
+		return number(farthest)
+	})
 }
 
 func (p *part) area() Value {

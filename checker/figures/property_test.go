@@ -193,6 +193,32 @@ func TestWaterIsNeitherLostNorMade(t *testing.T) {
 	})
 }
 
+// TestWaterEndsSafelyWhereEveryEndIsSafe compares the walk along all ways with
+// the ends that it comes to.
+func TestWaterEndsSafelyWhereEveryEndIsSafe(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		d := system(t)
+		kinds := map[string]string{}
+		for _, p := range d.Parts {
+			kinds[p.ID] = p.Kind
+		}
+		for _, item := range figures.Compute(d).List("inflows") {
+			ends, safely, inSewer := item.Value("ends"), item.Value("ends_safely"), item.Value("ends_in_sewer")
+			if !ends.Known() {
+				require.False(t, safely.Truth || inSewer.Truth)
+				continue
+			}
+			safe, sewer := true, true
+			for _, end := range strings.Split(ends.Text, ", ") {
+				connection := strings.HasSuffix(kinds[end], "connection")
+				sewer = sewer && connection
+				safe = safe && (connection || kinds[end] == "mulch basin" || kinds[end] == "infiltration trench")
+			}
+			require.Equal(t, []bool{safe, sewer}, []bool{safely.Truth, inSewer.Truth}, ends.Text)
+		}
+	})
+}
+
 // intoParts sends what leaves the system to a connection drawn for it.
 func intoParts(d *design.Design) {
 	end := design.Part{ID: "end", Kind: "sewer connection", Pointer: "/parts/" + strconv.Itoa(len(d.Parts))}

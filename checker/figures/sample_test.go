@@ -23,9 +23,12 @@ var bare = entries{
 	"units":    `"us"`,
 	"dwelling": `{"bedrooms": 3, "sewage": "sewer"}`,
 	"site":     `{"grid": {"unit": "m"}, "boundary": [[0, 0], [60, 0], [60, 40], [0, 40]]}`,
-	"sources":  `[]`,
-	"parts":    `[]`,
+	"sources":  drip,
+	"parts":    `[{"id": "gully", "kind": "sewer connection", "at": [1, 39]}]`,
 }
+
+// drip is a source that no test is about; a design has at least one.
+const drip = `[{"id": "drip", "kind": "condensate drain"}]`
 
 // train is a shower and a washer on a bed, with a toilet on the sewer.
 //
@@ -40,7 +43,7 @@ var train = entries{
 	]`,
 	"parts": `[
 		{"id": "diverter-1", "kind": "diverter", "at": [10, 30], "to": "tank-1", "bypass_to": "sewer-1"},
-		{"id": "tank-1", "kind": "surge tank", "at": [12, 30], "to": "bed-1", "overflow_to": "trench-1"},
+		{"id": "tank-1", "kind": "surge tank", "outline": [[11, 29], [12, 29], [12, 30], [11, 30]], "covered": true, "to": "bed-1", "overflow_to": "trench-1"},
 		{"id": "bed-1", "kind": "planted gravel bed", "outline": [[14, 28], [20, 28], [20, 31], [14, 31]], "to": "basin-1", "overflow_to": "trench-1"},
 		{"id": "basin-1", "kind": "mulch basin", "outline": [[24, 28], [26, 28], [26, 30]]},
 		{"id": "trench-1", "kind": "infiltration trench", "path": [[14, 20], [20, 20]], "width": "0.5 m"},

@@ -24,7 +24,7 @@ var systemTable = tabulate(
 		{Field{Name: "daily_flow", Kind: Number, Dimension: quantity.Flow,
 			Doc:     "Greywater a day that the fixtures on the system give.",
 			Formula: "occupants × (25 gal/d for bathing if on the system + 15 gal/d for laundry if on the system)", Source: householdFlow}, (*drawing).dailyFlow},
-		{Field{Name: "freezing_months", Kind: Text, Doc: "The months that freeze, in the order of the year; empty when none does."}, (*drawing).freezingMonths},
+		{Field{Name: "freezing_months", Kind: Text, Doc: "The months that freeze, in the order of the year: those named, and those whose mean temperature is 0 °C or less; empty when none does."}, (*drawing).freezingMonths},
 		{Field{Name: "any_month_freezes", Kind: Truth, Doc: "Whether any month freezes."}, (*drawing).anyMonthFreezes},
 		{Field{Name: "bypass_season", Kind: Text, Doc: "The bypass season as drawn, both days included; \"none\" where none is drawn."}, (*drawing).bypassSeason},
 		{Field{Name: "bypass_covers_freezing_months", Kind: Truth,
@@ -63,31 +63,10 @@ func (d *drawing) dailyFlow() Value {
 	return orUnknown(number(d.streams.total, d.streams.inputs...), d.streams.lacks)
 }
 
-const (
-	monthsPointer = "/site/climate/freezing_months"
-	seasonPointer = "/operation/bypass_season"
-)
-
-// ofFreezing gives a figure that depends on the months that freeze.
-func (d *drawing) ofFreezing(figure func(months []int) Value) Value {
-	months, ok := freezing(d.Site.Climate)
-	if !ok {
-		return unknown(Lack{monthsPointer, "freezing_months of the site's climate ([] where none freezes)"})
-	}
-	v := figure(months)
-	v.Inputs = []Input{{Name: "freezing months", Pointer: monthsPointer}}
-	if d.season() != nil {
-		v.Inputs = append(v.Inputs, Input{Name: "bypass season", Pointer: seasonPointer})
-	}
-	return v
-}
+const seasonPointer = "/operation/bypass_season"
 
 func (d *drawing) freezingMonths() Value {
 	return d.ofFreezing(func(months []int) Value { return text(strings.Join(monthNames(months), ", ")) })
-}
-
-func (d *drawing) anyMonthFreezes() Value {
-	return d.ofFreezing(func(months []int) Value { return truth(len(months) > 0) })
 }
 
 func (d *drawing) bypassSeason() Value { return text(seasonText(d.season())) }

@@ -126,3 +126,50 @@ func TestFreezingMonthsStandInTheOrderOfTheYear(t *testing.T) {
 	f := compute(t, entries{"site": `{"grid": {"unit": "m"}, "boundary": [[0, 0], [60, 0], [60, 40]], "climate": {"freezing_months": ["dec", "feb", "jan"]}}`})
 	require.Equal(t, "January, February, December", known(t, f, "system", "the system", "freezing_months"))
 }
+
+func TestMonthsAsColdAsIceFreeze(t *testing.T) {
+	tests := map[string]struct {
+		climate string
+		months  string
+		covers  bool
+	}{
+		"named none":              {`"freezing_months": [], "months": [{"month": "jan", "mean_temperature": "-20 °F"}]`, "January", false},
+		"named others":            {`"freezing_months": ["dec"], "months": [{"month": "feb", "mean_temperature": "0 °C"}, {"month": "jan", "mean_temperature": "32 °F"}]`, "January, February, December", false},
+		"named the same":          {`"freezing_months": ["jan"], "months": [{"month": "jan", "mean_temperature": "-1 °C"}]`, "January", false},
+		"a little above":          {`"freezing_months": [], "months": [{"month": "jan", "mean_temperature": "0.1 °C"}, {"month": "feb", "rain": "1 in"}]`, "", true},
+		"and frost in the ground": {`"freezing_months": [], "frost_depth": "5 ft", "months": [{"month": "jul", "mean_temperature": "-2 °C"}]`, "July", false},
+		"no frost in the ground":  {`"freezing_months": [], "frost_depth": "0 mm"`, "", true},
+	}
+	for name, tt := range tests {
+		t.Run(name, func(t *testing.T) {
+			requireKnown(t, compute(t, inClimate(tt.climate)), "system", "the system", map[string]any{
+				"freezing_months": tt.months, "any_month_freezes": tt.months != "", "bypass_covers_freezing_months": tt.covers, "months_left_open": tt.months,
+			})
+		})
+	}
+	inputs := value(t, compute(t, inClimate(`"freezing_months": ["dec"], "months": [{"month": "may"}, {"month": "jan", "mean_temperature": "-1 °C"}]`)), "system", "the system", "freezing_months").Inputs
+	require.Equal(t, []figures.Input{
+		{Name: "freezing months", Pointer: "/site/climate/freezing_months"},
+		{Name: "mean temperature of January", Pointer: "/site/climate/months/1/mean_temperature"},
+	}, inputs)
+}
+
+func inClimate(climate string) entries {
+	return entries{"site": `{"grid": {"unit": "m"}, "boundary": [[0, 0], [60, 0], [60, 40]], "climate": {` + climate + `}}`}
+}
+
+// TestFrostInNoMonth: ground that freezes, but in no month, contradicts itself.
+func TestFrostInNoMonth(t *testing.T) {
+	f := compute(t, inClimate(`"freezing_months": [], "frost_depth": "60 in"`))
+	for _, field := range []string{"freezing_months", "any_month_freezes", "bypass_covers_freezing_months", "months_left_open"} {
+		requireLacks(t, f, "system", "the system", field, "/site/climate/freezing_months")
+		require.Equal(t, "freezing_months that agree with the frost depth of 60 in", value(t, f, "system", "the system", field).Lacks[0].Entry)
+	}
+}
+
+// TestAColdMonthTellsThatSomeFreeze, but not which others do.
+func TestAColdMonthTellsThatSomeFreeze(t *testing.T) {
+	f := compute(t, inClimate(`"months": [{"month": "jan", "mean_temperature": "-5 °C"}]`))
+	requireKnown(t, f, "system", "the system", map[string]any{"any_month_freezes": true})
+	requireLacks(t, f, "system", "the system", "bypass_covers_freezing_months", "/site/climate/freezing_months")
+}

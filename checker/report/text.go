@@ -214,7 +214,11 @@ func (l *letter) variances(remarks []rulebook.VarianceRemark) {
 			l.blank()
 		}
 		l.count++
-		l.number(strconv.Itoa(l.count)+".", "Variance from "+v.Variance.Rule+" for "+v.Variance.Part+", at "+l.judged.Design.Document.Position(v.Pointer).String())
+		of := "Variance from " + v.Variance.Rule
+		if v.Variance.Part != "" {
+			of += " for " + v.Variance.Part
+		}
+		l.number(strconv.Itoa(l.count)+".", of+", at "+l.judged.Design.Document.Position(v.Pointer).String())
 		l.put(1, red, sentence(v.Found))
 		if v.Remedy != "" {
 			l.hang(1, blue, "What to do: "+sentence(v.Remedy))

@@ -27,12 +27,12 @@ func TestTrapAnnotationsDropped(t *testing.T) {
 // "not" over a missing field holds, so a rule that proves by negation would pass
 // what the design does not show.
 func TestTrapNotOverAMissingField(t *testing.T) {
-	body := "proved contains w.subject if {\n\tsome w in input.open_water\n\tnot w.receives_greywater\n}\n"
+	body := "proved contains w.subject if {\n\tsome w in input.open_water\n\tnot w.receives_wastewater\n}\n"
 	problems := refused(t, layer(BaseName, map[string]string{"a/b.rego": ruleText("a.b", "open_water", body)}))
 	require.Contains(t, problems.Error(), "base/a/b.rego:15:2: a rule may not use not")
 
-	stated := strings.Replace(body, "not w.receives_greywater", "w.receives_greywater == false", 1)
-	v := judged(t, "open_water", stated, item("open_water", "pond-1", nil), item("open_water", "pond-2", map[string]any{"receives_greywater": false}))
+	stated := strings.Replace(body, "not w.receives_wastewater", "w.receives_wastewater == false", 1)
+	v := judged(t, "open_water", stated, item("open_water", "pond-1", nil), item("open_water", "pond-2", map[string]any{"receives_wastewater": false}))
 	require.Equal(t, Warn, v.Findings[0].Status)
 	require.True(t, v.Findings[0].NotShown())
 	require.Equal(t, Pass, v.Findings[1].Status)
@@ -41,10 +41,10 @@ func TestTrapNotOverAMissingField(t *testing.T) {
 // A negation inside a function or a set of the rule's own would leak as well.
 func TestTrapNegationByDetour(t *testing.T) {
 	for note, body := range map[string]string{
-		"counting":      "bad contains w.subject if {\n\tsome w in input.open_water\n\tw.receives_greywater\n}\n\nproved contains w.subject if {\n\tsome w in input.open_water\n\tbad == set()\n}\n",
-		"in a function": "dry(w) if not w.receives_greywater\n\nproved contains w.subject if {\n\tsome w in input.open_water\n\tdry(w)\n}\n",
-		"by default":    "default wet(w) := false\n\nwet(w) if w.receives_greywater\n\nproved contains w.subject if {\n\tsome w in input.open_water\n\twet(w) == false\n}\n",
-		"in a sentence": "wet(w) := $\"{w.receives_greywater}\"\n\nproved contains w.subject if {\n\tsome w in input.open_water\n\twet(w) != \"true\"\n}\n",
+		"counting":      "bad contains w.subject if {\n\tsome w in input.open_water\n\tw.receives_wastewater\n}\n\nproved contains w.subject if {\n\tsome w in input.open_water\n\tbad == set()\n}\n",
+		"in a function": "dry(w) if not w.receives_wastewater\n\nproved contains w.subject if {\n\tsome w in input.open_water\n\tdry(w)\n}\n",
+		"by default":    "default wet(w) := false\n\nwet(w) if w.receives_wastewater\n\nproved contains w.subject if {\n\tsome w in input.open_water\n\twet(w) == false\n}\n",
+		"in a sentence": "wet(w) := $\"{w.receives_wastewater}\"\n\nproved contains w.subject if {\n\tsome w in input.open_water\n\twet(w) != \"true\"\n}\n",
 	} {
 		problems := refused(t, layer(BaseName, map[string]string{"a/b.rego": ruleText("a.b", "open_water", body)}))
 		require.Contains(t, problems.Error(), "a rule may not use", note)

@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"greysill/checker/design"
+	"greysill/checker/figures"
 	"greysill/checker/source"
 )
 
@@ -30,14 +31,13 @@ func (v *Verdict) vary(b *Book, asOf time.Time) {
 // apply marks what the variance covers; it says what is wrong when there is
 // something.
 func (v *Verdict) apply(b *Book, variance *design.Variance, asOf time.Time) (found, remedy string) {
-	if _, ok := b.Rule(variance.Rule); !ok {
+	rule, ok := b.Rule(variance.Rule)
+	if !ok {
 		_, near := suggestion(variance.Rule, b.ids())
 		return "the variance names the rule " + source.Quote(variance.Rule) + ", which is not in force", near
 	}
-	ids := drawn(v.Figures.Design)
-	if !slices.Contains(ids, variance.Part) {
-		_, near := suggestion(variance.Part, ids)
-		return "the variance names " + source.Quote(variance.Part) + ", which is not drawn", near
+	if found, remedy := misdirected(variance, rule, v.Figures.Design); found != "" {
+		return found, remedy
 	}
 	expires, err := time.Parse(time.DateOnly, variance.Expires)
 	if err != nil {
@@ -52,13 +52,48 @@ func (v *Verdict) apply(b *Book, variance *design.Variance, asOf time.Time) (fou
 	return "", ""
 }
 
+// misdirected says what is wrong with the part that the variance is for. A
+// variance is for one part or source, so that it lets nothing else of the same
+// rule pass, now or after a change of the design.
+func misdirected(variance *design.Variance, rule *Rule, d *design.Design) (found, remedy string) {
+	whole := rule.Subjects.Name == ofTheWhole
+	other, isOther := neither(d, variance.Part)
+	switch {
+	case whole && variance.Part == "":
+		return "", ""
+	case whole:
+		return "the variance is for " + source.Quote(variance.Part) + ", but " + rule.ID + " is about the system as a whole", "leave the entry part out"
+	case variance.Part == "":
+		return "the variance does not say which part or source it is for", "name it in the entry part; each needs a variance of its own"
+	case isOther:
+		return "the variance names " + source.Quote(variance.Part) + ", which is a " + other + "; a variance is for a part or a source",
+			"name the part or source that the finding is about, the first that it names"
+	case !slices.Contains(drawn(d), variance.Part):
+		_, near := suggestion(variance.Part, drawn(d))
+		return "the variance names " + source.Quote(variance.Part) + ", which is not drawn", near
+	}
+	return "", ""
+}
+
+// ofTheWhole is the list whose one item is the system as a whole.
+const ofTheWhole = "system"
+
+// covers reports whether the variance is for the subject: for its part or
+// source, which it names first, or for the system as a whole.
+func covers(variance *design.Variance, s figures.Subject) bool {
+	if len(s.IDs) == 0 {
+		return variance.Part == ""
+	}
+	return variance.Part == s.IDs[0]
+}
+
 // mark gives the variance to the findings that it covers and reports whether
 // there are any.
 func (v *Verdict) mark(variance *design.Variance) bool {
 	marked := false
 	for i := range v.Findings {
 		f := &v.Findings[i]
-		if f.Status != Pass && f.Rule.ID == variance.Rule && slices.Contains(f.Item.Subject.IDs, variance.Part) {
+		if f.Status != Pass && f.Rule.ID == variance.Rule && covers(variance, f.Item.Subject) {
 			f.Variance, marked = variance, true
 		}
 	}
@@ -78,7 +113,7 @@ func (b *Book) ids() []string {
 	return ids
 }
 
-// drawn gives the ids of everything that the design draws.
+// drawn gives the ids of every part and source that the design draws.
 func drawn(d *design.Design) []string {
 	var ids []string
 	for i := range d.Sources {
@@ -87,11 +122,16 @@ func drawn(d *design.Design) []string {
 	for i := range d.Parts {
 		ids = append(ids, d.Parts[i].ID)
 	}
-	for i := range d.Site.Features {
-		ids = append(ids, d.Site.Features[i].ID)
-	}
-	for i := range d.Site.Services {
-		ids = append(ids, d.Site.Services[i].ID)
-	}
 	return ids
+}
+
+// neither says what an id is of that is neither a part's nor a source's.
+func neither(d *design.Design, id string) (what string, ok bool) {
+	switch {
+	case d.Feature(id) != nil:
+		return "feature", true
+	case slices.ContainsFunc(d.Site.Services, func(s design.Service) bool { return s.ID == id }):
+		return "service", true
+	}
+	return "", false
 }

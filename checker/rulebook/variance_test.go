@@ -14,7 +14,7 @@ func withVariances(variances ...design.Variance) *figures.Figures {
 	f := figuresOf(near("bed-1 and well-1", "field", 10), near("bed-2 and well-1", "field", 99))
 	f.Design = &design.Design{
 		Parts:     []design.Part{{ID: "bed-1"}, {ID: "bed-2"}},
-		Site:      design.Site{Features: []design.Feature{{ID: "well-1"}}},
+		Site:      design.Site{Features: []design.Feature{{ID: "well-1"}}, Services: []design.Service{{ID: "gas-1"}}},
 		Variances: variances,
 	}
 	return f
@@ -31,7 +31,9 @@ func TestVariances(t *testing.T) {
 		remedy string
 	}{
 		{"in force on its last day", func(*design.Variance) {}, Pass, "", ""},
-		{"by the feature", func(v *design.Variance) { v.Part = "well-1" }, Pass, "", ""},
+		{"by the feature", func(v *design.Variance) { v.Part = "well-1" }, Fail, `the variance names "well-1", which is a feature; a variance is for a part or a source`, "the first that it names"},
+		{"by a service", func(v *design.Variance) { v.Part = "gas-1" }, Fail, `the variance names "gas-1", which is a service; a variance is for a part or a source`, "the first that it names"},
+		{"by no part", func(v *design.Variance) { v.Part = "" }, Fail, "the variance does not say which part or source it is for", "name it in the entry part"},
 		{"expired", func(v *design.Variance) { v.Expires = "2026-05-31" }, Fail, "the variance expired on 2026-05-31 and does not count", ""},
 		{"no date", func(v *design.Variance) { v.Expires = "" }, Fail, "the variance does not say when it expires", ""},
 		{"unknown rule", func(v *design.Variance) { v.Rule = "clearances/wel" }, Fail, `the variance names the rule "clearances/wel", which is not in force`, `did you mean "clearances/well"?`},
@@ -56,6 +58,32 @@ func TestVariances(t *testing.T) {
 			require.Equal(t, c.found, v.Variances[0].Found)
 			require.Contains(t, v.Variances[0].Remedy, c.remedy)
 		})
+	}
+}
+
+func TestVarianceOfTheSystemAsAWhole(t *testing.T) {
+	b := load(t, layer(BaseName, map[string]string{"flow/tier.rego": ruleText("flow.tier", "system", "proved contains s.subject if {\n\tsome s in input.system\n\ts.region == \"US-OR\"\n}\n")}))
+	for _, c := range []struct{ part, found string }{
+		{"", ""},
+		{"bed-1", `the variance is for "bed-1", but flow/tier is about the system as a whole`},
+		{"well-1", `the variance is for "well-1", but flow/tier is about the system as a whole`},
+	} {
+		system := item("system", "the system", map[string]any{"region": "US-UT"})
+		system.Subject.IDs = nil
+		f := figuresOf(system)
+		f.Design = &design.Design{
+			Parts:     []design.Part{{ID: "bed-1"}},
+			Site:      design.Site{Features: []design.Feature{{ID: "well-1"}}},
+			Variances: []design.Variance{{Rule: "flow/tier", Part: c.part, Expires: "2027-01-01"}},
+		}
+		v := b.Judge(t.Context(), f, day)
+		require.Equal(t, c.found == "", v.Findings[0].Variance != nil)
+		if c.found == "" {
+			require.Empty(t, v.Variances)
+			continue
+		}
+		require.Equal(t, c.found, v.Variances[0].Found)
+		require.Equal(t, "leave the entry part out", v.Variances[0].Remedy)
 	}
 }
 

@@ -2,10 +2,12 @@
 # title: A planted gravel bed has enough media everywhere, and nowhere too much.
 # description: >-
 #   Where the gravel is thin, water comes to the surface and freezes first. Where it is deeper than roots reach, water
-#   takes the easy way underneath them and is cleaned less. On uneven ground both can happen in one bed.
+#   takes the easy way underneath them and is cleaned less. On uneven ground both can happen in one bed. No reviewer can
+#   accept a bed whose depth is not drawn.
 # custom:
 #   subjects: beds
 #   level: fail
+#   not_shown: fail
 #   measures:
 #     - {field: least_depth, bound: at least, limit: media_depth_least}
 #     - {field: greatest_depth, bound: at most, limit: media_depth_greatest}

@@ -2,10 +2,11 @@
 # title: The water in a planted gravel bed stays below the gravel's surface.
 # description: >-
 #   Dry gravel on top keeps people, pets and mosquitoes from the greywater. Once water shows between the stones, the bed
-#   is an open pool.
+#   is an open pool. No reviewer can accept a bed whose water level is not drawn.
 # custom:
 #   subjects: beds
 #   level: fail
+#   not_shown: fail
 #   measures:
 #     - {field: water_below_surface, bound: at least, limit: water_below_surface_least}
 #   remedy: >-

@@ -6,6 +6,7 @@
 # custom:
 #   subjects: clearances.disposal_field
 #   level: fail
+#   not_shown: fail
 #   measures:
 #     - {field: distance, bound: at least, limit: disposal_field_from_field, where: {works: field}}
 #     - {field: distance, bound: at least, limit: disposal_field_from_tank, where: {works: tank}}

@@ -6,6 +6,7 @@
 # custom:
 #   subjects: clearances.property_line
 #   level: fail
+#   not_shown: fail
 #   measures:
 #     - {field: distance, bound: at least, limit: property_line_from_field, where: {works: field}}
 #     - {field: distance, bound: at least, limit: property_line_from_tank, where: {works: tank}}

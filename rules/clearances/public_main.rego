@@ -6,6 +6,7 @@
 # custom:
 #   subjects: clearances.public_main
 #   level: fail
+#   not_shown: fail
 #   measures:
 #     - {field: distance, bound: at least, limit: public_main_from_field, where: {works: field}}
 #     - {field: distance, bound: at least, limit: public_main_from_tank, where: {works: tank}}

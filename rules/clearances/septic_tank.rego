@@ -6,6 +6,7 @@
 # custom:
 #   subjects: clearances.septic_tank
 #   level: fail
+#   not_shown: fail
 #   measures:
 #     - {field: distance, bound: at least, limit: septic_tank_from_field, where: {works: field}}
 #     - {field: distance, bound: at least, limit: septic_tank_from_tank, where: {works: tank}}

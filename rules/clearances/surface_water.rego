@@ -6,6 +6,7 @@
 # custom:
 #   subjects: clearances.surface_water
 #   level: fail
+#   not_shown: fail
 #   measures:
 #     - {field: distance, bound: at least, limit: surface_water_from_field, where: {works: field}}
 #     - {field: distance, bound: at least, limit: surface_water_from_tank, where: {works: tank}}

@@ -6,6 +6,7 @@
 # custom:
 #   subjects: clearances.water_service
 #   level: fail
+#   not_shown: fail
 #   measures:
 #     - {field: distance, bound: at least, limit: water_service_from_field, where: {works: field}}
 #     - {field: distance, bound: at least, limit: water_service_from_tank, where: {works: tank}}

@@ -6,6 +6,7 @@
 # custom:
 #   subjects: clearances.well
 #   level: fail
+#   not_shown: fail
 #   measures:
 #     - {field: distance, bound: at least, limit: well_from_field, where: {works: field}}
 #     - {field: distance, bound: at least, limit: well_from_tank, where: {works: tank}}

@@ -2,10 +2,11 @@
 # title: Every reach of drain and overflow pipe falls steeply enough.
 # description: >-
 #   Hair, lint and soap settle where the water runs slowly, and water that stands in a flat or rising reach freezes,
-#   goes foul and backs up into the house.
+#   goes foul and backs up into the house. No reviewer can accept a pipe whose fall is not drawn.
 # custom:
 #   subjects: reaches
 #   level: fail
+#   not_shown: fail
 #   measures:
 #     - {field: slope, bound: at least, limit: drain_slope}
 #   remedy: >-

@@ -1,10 +1,12 @@
 # METADATA
 # title: Greywater is let in under cover of gravel, mulch or soil.
 # description: >-
-#   The cover keeps hands, paws and flies from the greywater and lets the soil take it up before it can run off.
+#   The cover keeps hands, paws and flies from the greywater and lets the soil take it up before it can run off. No
+#   reviewer can accept a plan that does not show it.
 # custom:
 #   subjects: discharges
 #   level: fail
+#   not_shown: fail
 #   measures:
 #     - {field: cover, bound: at least, limit: discharge_cover}
 #   remedy: >-

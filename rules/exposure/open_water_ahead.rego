@@ -1,12 +1,15 @@
 # METADATA
-# title: No greywater reaches open water before it has passed through a planted gravel bed.
+# title: No water from the house lies open before it has passed through a planted gravel bed.
 # description: >-
 #   Untreated greywater in the open turns foul within a day, breeds mosquitoes, and lies where a child can reach it. No
-#   greywater code that was read for this rule book allows it.
+#   greywater code that was read for this rule book allows it. A plan that does not say whether a tank, filter or
+#   settling basin is covered cannot be accepted.
 # custom:
 #   subjects: open_water
 #   level: fail
+#   not_shown: fail
 #   measures:
+#     - {field: lies_open}
 #     - {field: treated_first}
 #     - {field: untreated_sources}
 #   remedy: >-
@@ -30,4 +33,9 @@ import rego.v2
 proved contains w.subject if {
 	some w in input.open_water
 	w.treated_first == true
+}
+
+proved contains w.subject if {
+	some w in input.open_water
+	w.lies_open == false
 }

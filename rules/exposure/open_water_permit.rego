@@ -1,13 +1,14 @@
 # METADATA
-# title: Open water that greywater reaches has a permit of its own.
+# title: Open water that water from the house reaches has a permit of its own.
 # description: >-
-#   A pond fed by greywater, treated or not, is no part of a greywater system in the codes that were read: it falls
+#   A pond fed by water from the house, treated or not, is no part of a greywater system in the codes that were read: it falls
 #   under the law on sewage lagoons or on discharges, which is another class of permit. Ask before anything is dug.
 # custom:
 #   subjects: open_water
 #   level: warn
 #   measures:
-#     - {field: receives_greywater}
+#     - {field: lies_open}
+#     - {field: receives_wastewater}
 #     - {field: has_permit}
 #   remedy: >-
 #     Ask the environment or health department what permit {subject} needs and name it on the drawing, or fill it from
@@ -29,10 +30,25 @@ import rego.v2
 
 proved contains w.subject if {
 	some w in input.open_water
+	w.lies_open == true
 	w.has_permit == true
 }
 
 proved contains w.subject if {
 	some w in input.open_water
-	w.receives_greywater == false
+	w.receives_wastewater == false
+}
+
+excused contains {"subject": w.subject, "reason": "its water lies covered"} if {
+	some w in input.open_water
+	w.lies_open == false
+	w.receives_wastewater == true
+}
+
+excused contains {"subject": w.subject, "reason": "a spillway holds no water"} if {
+	some w in input.open_water
+	w.kind == "spillway"
+	w.lies_open == true
+	w.receives_wastewater == true
+	w.has_permit == false
 }

@@ -1,5 +1,5 @@
 # METADATA
-# title: No water softener backwash enters the greywater train.
+# title: Water softener backwash ends in the sewer or a septic tank and stays out of the greywater train.
 # description: >-
 #   The backwash is brine. Its salt kills the plants of a bed or basin and closes the pores of clay soil for good.
 # custom:
@@ -8,9 +8,12 @@
 #   measures:
 #     - {field: water}
 #     - {field: enters_train}
+#     - {field: ends_in_sewer}
+#     - {field: ends}
 #     - {field: route}
 #   remedy: >-
-#     Lead {subject} past the greywater train, to the sewer or wherever the authority lets brine go.
+#     Lead {subject} past the greywater train to the sewer or septic connection. Where the authority wants brine
+#     elsewhere, ask it for a variance.
 #   sources:
 #     - title: Montana Code Annotated 15-24-3201
 #       place: definition of gray water, which leaves softener water out
@@ -29,4 +32,5 @@ proved contains i.subject if {
 proved contains i.subject if {
 	some i in input.inflows
 	i.enters_train == false
+	i.ends_in_sewer == true
 }

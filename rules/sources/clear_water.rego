@@ -1,5 +1,5 @@
 # METADATA
-# title: No sump, foundation, roof, condensate or storm water joins at or above the bed.
+# title: No sump, foundation, roof, condensate or storm water joins greywater that no bed has treated.
 # description: >-
 #   One storm brings more water than the house gives in weeks. It flushes the bed out, drowns the plants and pushes
 #   greywater that nothing has cleaned yet to the surface.
@@ -8,7 +8,7 @@
 #   level: fail
 #   measures:
 #     - {field: water}
-#     - {field: enters_at_or_above_bed}
+#     - {field: joins_untreated}
 #     - {field: route}
 #   remedy: >-
 #     Lead {subject} to a place of its own, away from the greywater train and downhill of it, where the storm drainage
@@ -32,5 +32,5 @@ proved contains i.subject if {
 
 proved contains i.subject if {
 	some i in input.inflows
-	i.enters_at_or_above_bed == false
+	i.joins_untreated == false
 }

@@ -1,5 +1,5 @@
 # METADATA
-# title: No kitchen waste enters the greywater train.
+# title: Kitchen waste ends in the sewer or a septic tank and stays out of the greywater train.
 # description: >-
 #   Grease and food scraps clog gravel and mulch, smell, and feed germs. Most codes count kitchen water as sewage. Some,
 #   Oregon's among them, take it after primary treatment; an amendment for such a place can say so.
@@ -9,6 +9,8 @@
 #   measures:
 #     - {field: water}
 #     - {field: enters_train}
+#     - {field: ends_in_sewer}
+#     - {field: ends}
 #     - {field: route}
 #   remedy: >-
 #     Lead {subject} straight to the sewer or septic connection, with no part of the greywater train on its way.
@@ -38,4 +40,5 @@ proved contains i.subject if {
 proved contains i.subject if {
 	some i in input.inflows
 	i.enters_train == false
+	i.ends_in_sewer == true
 }

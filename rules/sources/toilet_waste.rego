@@ -1,14 +1,17 @@
 # METADATA
-# title: No toilet waste enters the greywater train.
+# title: Toilet waste ends in the sewer or a septic tank and stays out of the greywater train.
 # description: >-
 #   Toilet waste carries far more germs than wash water and solids that no gravel bed or mulch basin takes up. With it
-#   the water is sewage, and the whole works falls under sewage law.
+#   the water is sewage, and the whole works falls under sewage law. Let out on the ground or into a stream, it makes
+#   people ill.
 # custom:
 #   subjects: inflows
 #   level: fail
 #   measures:
 #     - {field: water}
 #     - {field: enters_train}
+#     - {field: ends_in_sewer}
+#     - {field: ends}
 #     - {field: route}
 #   remedy: >-
 #     Lead {subject} straight to the sewer or septic connection, with no part of the greywater train on its way.
@@ -35,4 +38,5 @@ proved contains i.subject if {
 proved contains i.subject if {
 	some i in input.inflows
 	i.enters_train == false
+	i.ends_in_sewer == true
 }

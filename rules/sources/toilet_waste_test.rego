@@ -15,7 +15,7 @@ test_pass_every_other_water if {
 }
 
 test_pass_toilet_that_drains_to_the_sewer if {
-	inflows := [{"subject": "toilet-1", "water": "toilet waste", "enters_train": false}]
+	inflows := [{"subject": "toilet-1", "water": "toilet waste", "enters_train": false, "ends_in_sewer": true}]
 	toilet_waste.proved == {"toilet-1"} with input as {"inflows": inflows}
 }
 
@@ -35,6 +35,30 @@ test_fail_water_of_no_known_class if {
 	toilet_waste.proved == {"shower-1"} with input as {"inflows": inflows}
 }
 
+test_fail_toilet_that_ends_elsewhere if {
+	inflows := [
+		{"subject": "toilet-1", "water": "toilet waste", "enters_train": false, "ends_in_sewer": false},
+		{"subject": "shower-1", "water": "greywater", "enters_train": true, "ends_in_sewer": false},
+	]
+	toilet_waste.proved == {"shower-1"} with input as {"inflows": inflows}
+}
+
+test_fail_toilet_to_the_sewer_through_the_train if {
+	inflows := [
+		{"subject": "toilet-1", "water": "toilet waste", "enters_train": true, "ends_in_sewer": true},
+		{"subject": "shower-1", "water": "greywater", "enters_train": true, "ends_in_sewer": true},
+	]
+	toilet_waste.proved == {"shower-1"} with input as {"inflows": inflows}
+}
+
+test_not_shown_where_it_ends if {
+	inflows := [
+		{"subject": "toilet-1", "water": "toilet waste", "enters_train": false},
+		{"subject": "shower-1", "water": "greywater"},
+	]
+	toilet_waste.proved == {"shower-1"} with input as {"inflows": inflows}
+}
+
 test_not_shown_where_it_drains if {
 	inflows := [
 		{"subject": "toilet-1", "water": "toilet waste"},
@@ -46,7 +70,7 @@ test_not_shown_where_it_drains if {
 test_not_shown_water if {
 	inflows := [
 		{"subject": "fixture-1", "enters_train": true},
-		{"subject": "fixture-2", "enters_train": false},
+		{"subject": "fixture-2", "enters_train": false, "ends_in_sewer": true},
 	]
 	toilet_waste.proved == {"fixture-2"} with input as {"inflows": inflows}
 }
