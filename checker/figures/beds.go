@@ -94,7 +94,7 @@ func (b *bed) inletInside() Value {
 		return unknown(b.lack("outline"))
 	}
 	header := b.header()
-	return truth(header.inside(b.shape), Input{Name: "inlet header", Pointer: header.lies}, b.drawn("outline"))
+	return truth(header.inside(b.shape), header.drawn, b.drawn("outline"))
 }
 
 func (b *bed) waterBelowSurface() Value {

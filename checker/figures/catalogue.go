@@ -5,7 +5,7 @@ import "slices"
 // tables are all lists with what fills them, in the order of reports and of
 // the generated reference.
 var tables = slices.Concat(
-	[]table{systemTable, inflowTable, partTable, flowTable, routeTable, diverterTable, bedTable,
+	[]table{systemTable, coldSeasonTable, inflowTable, partTable, flowTable, routeTable, diverterTable, bedTable,
 		reachTable, dischargeTable, openWaterTable, holdingTable},
 	clearanceTables,
 )

@@ -79,7 +79,7 @@ func (p pair) distance() Value {
 			nearest, least = g, clear
 		}
 	}
-	return number(least, Input{Name: p.part.ID, Pointer: nearest.lies}, Input{Name: p.thing.id, Pointer: p.thing.lies})
+	return number(least, nearest.drawn, Input{Name: p.thing.id, Pointer: p.thing.lies})
 }
 
 // features picks the features of some kinds.

@@ -7,28 +7,28 @@ import "greysill/checker/geometry"
 type covered struct {
 	shape geometry.Shape
 	half  float64
-	lies  string // where its coordinates stand in the document
+	drawn Input // its coordinates
 }
 
 // covers gives all ground that the part covers: its own shape, and its inlet
 // header, outlet and draw-down, which may be drawn beyond it.
 func (p *part) covers() []covered {
-	all := []covered{{p.shape, p.half, p.lies}}
+	all := []covered{{p.shape, p.half, Input{Name: p.ID, Pointer: p.lies}}}
 	if p.Inlet != nil && len(p.Inlet.Path) > 0 {
 		all = append(all, p.header())
 	}
 	if p.Outlet != nil && p.Outlet.At != nil {
-		all = append(all, covered{shape: geometry.At(geometry.Point(*p.Outlet.At)), lies: p.Pointer + "/outlet/at"})
+		all = append(all, covered{shape: geometry.At(geometry.Point(*p.Outlet.At)), drawn: Input{Name: "outlet of " + p.ID, Pointer: p.Pointer + "/outlet/at"}})
 	}
 	if p.Drawdown != nil && p.Drawdown.At != nil {
-		all = append(all, covered{shape: geometry.At(geometry.Point(*p.Drawdown.At)), lies: p.Pointer + "/drawdown/at"})
+		all = append(all, covered{shape: geometry.At(geometry.Point(*p.Drawdown.At)), drawn: Input{Name: "draw-down of " + p.ID, Pointer: p.Pointer + "/drawdown/at"}})
 	}
 	return all
 }
 
 // header is the ground under the inlet header, which has to be drawn.
 func (p *part) header() covered {
-	return covered{shape: geometry.Path(points(p.Inlet.Path)), lies: p.Pointer + "/inlet/path"}
+	return covered{shape: geometry.Path(points(p.Inlet.Path)), drawn: Input{Name: "inlet header of " + p.ID, Pointer: p.Pointer + "/inlet/path"}}
 }
 
 // inside reports whether all of it is on a piece of land.

@@ -19,6 +19,8 @@ var inflowTable = tabulate(
 			Doc: "Whether every way that its water can take, in any season or by any overflow, ends in a sewer or septic connection."}, inflow.endsInSewer},
 		{Field{Name: "ends", Kind: Text,
 			Doc: "The parts and features where its water ends, by every way that it can take in any season or by any overflow."}, inflow.ends},
+		{Field{Name: "unsafe_ends", Kind: Text,
+			Doc: "Those of its ends that are neither a sewer or septic connection nor a mulch basin or infiltration trench; \"none\" where there is none."}, inflow.unsafeEnds},
 		{Field{Name: "route", Kind: Text, Doc: "Where its water goes, part by part, in the warm season."}, inflow.route},
 	},
 )
@@ -84,11 +86,16 @@ func (f inflow) allEnd(end func(kind string) bool) Value {
 	return orUnknown(truth(safe, f.drawn()), lacks)
 }
 
-func (f inflow) ends() Value {
+func (f inflow) ends() Value { return f.endsBut(never) }
+
+func (f inflow) unsafeEnds() Value { return f.endsBut(mayEnd) }
+
+// endsBut names the ends of the water's ways, those of some kinds left out.
+func (f inflow) endsBut(out func(kind string) bool) Value {
 	met := f.network.downstream(f.node, everSeason, nil)
 	var names []string
 	for i, reached := range met {
-		if here := &f.network.nodes[i]; reached && len(here.ways[everSeason]) == 0 {
+		if here := &f.network.nodes[i]; reached && len(here.ways[everSeason]) == 0 && !out(here.kind) {
 			names = append(names, here.id)
 		}
 	}

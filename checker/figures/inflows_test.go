@@ -12,7 +12,7 @@ func TestInflows(t *testing.T) {
 		want   map[string]any
 	}{
 		"to the bed": {`{"id": "s", "kind": "shower", "to": "bed-1"}`, map[string]any{
-			"water": "greywater", "enters_train": true, "joins_untreated": true, "ends_safely": true, "ends_in_sewer": false, "ends": "basin-1, trench-1", "route": "s → bed-1 → basin-1"}},
+			"water": "greywater", "enters_train": true, "joins_untreated": true, "ends_safely": true, "ends_in_sewer": false, "ends": "basin-1, trench-1", "unsafe_ends": "none", "route": "s → bed-1 → basin-1"}},
 		"by the diverter": {`{"id": "s", "kind": "sump pump", "to": "diverter-1"}`, map[string]any{
 			"water": "clear water", "enters_train": true, "joins_untreated": true, "ends": "basin-1, trench-1, sewer-1", "route": "s → diverter-1 → tank-1 → bed-1 → basin-1"}},
 		"below the bed": {`{"id": "s", "kind": "roof drain", "to": "basin-1"}`, map[string]any{
@@ -24,9 +24,9 @@ func TestInflows(t *testing.T) {
 		"by a spillway": {`{"id": "s", "kind": "softener backwash", "to": "spill-1"}`, map[string]any{
 			"water": "brine", "enters_train": true, "route": "s → spill-1 → trench-1"}},
 		"to a feature": {`{"id": "s", "kind": "toilet", "to": "brook"}`, map[string]any{
-			"enters_train": false, "ends_safely": false, "ends_in_sewer": false, "ends": "brook", "route": "s → brook"}},
+			"enters_train": false, "ends_safely": false, "ends_in_sewer": false, "ends": "brook", "unsafe_ends": "brook", "route": "s → brook"}},
 		"one way to a feature": {`{"id": "s", "kind": "clothes washer", "to": [{"target": "bed-1"}, {"target": "brook"}]}`, map[string]any{
-			"ends_safely": false, "ends": "basin-1, trench-1, brook"}},
+			"ends_safely": false, "ends": "basin-1, trench-1, brook", "unsafe_ends": "brook"}},
 		"joined again": {`{"id": "s", "kind": "shower", "to": [{"target": "tank-1"}, {"target": "bed-1"}]}`, map[string]any{
 			"route": "s → tank-1 → bed-1 → basin-1; s → bed-1"}},
 	}
@@ -116,7 +116,7 @@ func TestInflowsWithAWayNotDrawn(t *testing.T) {
 			{"id": "basin-1", "kind": "mulch basin", "outline": [[24, 28], [26, 28], [26, 30]]}]`,
 	})
 	requireLacks(t, f, "inflows", "s", "enters_train", "/sources/0/to")
-	for _, field := range []string{"joins_untreated", "ends_safely", "ends_in_sewer", "ends", "route"} {
+	for _, field := range []string{"joins_untreated", "ends_safely", "ends_in_sewer", "ends", "unsafe_ends", "route"} {
 		requireLacks(t, f, "inflows", "s", field, "/sources/0/to")
 	}
 	for _, field := range []string{"enters_train", "joins_untreated", "ends_safely", "ends_in_sewer", "ends"} {

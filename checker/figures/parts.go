@@ -38,7 +38,7 @@ func (p *part) onLand(figure func() Value) Value {
 	}
 	v := figure()
 	for _, g := range p.grounds {
-		v.Inputs = append(v.Inputs, Input{Name: p.ID, Pointer: g.lies})
+		v.Inputs = append(v.Inputs, g.drawn)
 	}
 	v.Inputs = append(v.Inputs, boundaryDrawn)
 	return v

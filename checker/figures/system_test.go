@@ -82,9 +82,10 @@ func TestSystemLacks(t *testing.T) {
 	requireLacks(t, f, "system", "the system", "sewage", "/dwelling/sewage")
 	requireLacks(t, f, "system", "the system", "daily_flow", "/sources/0/to")
 	for _, field := range []string{"freezing_months", "any_month_freezes", "bypass_covers_freezing_months", "months_left_open"} {
-		requireLacks(t, f, "system", "the system", field, "/site/climate/freezing_months")
+		requireLacks(t, f, "cold_season", "the cold season", field, "/site/climate/freezing_months")
 	}
-	requireKnown(t, f, "system", "the system", map[string]any{"bypass_season": "none", "region": "US-CO", "bedrooms": 2.0})
+	requireKnown(t, f, "cold_season", "the cold season", map[string]any{"bypass_season": "none"})
+	requireKnown(t, f, "system", "the system", map[string]any{"region": "US-CO", "bedrooms": 2.0})
 }
 
 func TestBypassSeason(t *testing.T) {
@@ -114,7 +115,7 @@ func TestBypassSeason(t *testing.T) {
 			f := compute(t, entries{
 				"site": `{"grid": {"unit": "m"}, "boundary": [[0, 0], [60, 0], [60, 40]], "climate": {"freezing_months": ` + tt.freezing + `}}`, "operation": tt.operation,
 			})
-			requireKnown(t, f, "system", "the system", map[string]any{
+			requireKnown(t, f, "cold_season", "the cold season", map[string]any{
 				"bypass_covers_freezing_months": tt.covers, "months_left_open": tt.open, "bypass_season": tt.season,
 				"any_month_freezes": tt.freezing != `[]`,
 			})
@@ -124,7 +125,7 @@ func TestBypassSeason(t *testing.T) {
 
 func TestFreezingMonthsStandInTheOrderOfTheYear(t *testing.T) {
 	f := compute(t, entries{"site": `{"grid": {"unit": "m"}, "boundary": [[0, 0], [60, 0], [60, 40]], "climate": {"freezing_months": ["dec", "feb", "jan"]}}`})
-	require.Equal(t, "January, February, December", known(t, f, "system", "the system", "freezing_months"))
+	require.Equal(t, "January, February, December", known(t, f, "cold_season", "the cold season", "freezing_months"))
 }
 
 func TestMonthsAsColdAsIceFreeze(t *testing.T) {
@@ -142,12 +143,12 @@ func TestMonthsAsColdAsIceFreeze(t *testing.T) {
 	}
 	for name, tt := range tests {
 		t.Run(name, func(t *testing.T) {
-			requireKnown(t, compute(t, inClimate(tt.climate)), "system", "the system", map[string]any{
+			requireKnown(t, compute(t, inClimate(tt.climate)), "cold_season", "the cold season", map[string]any{
 				"freezing_months": tt.months, "any_month_freezes": tt.months != "", "bypass_covers_freezing_months": tt.covers, "months_left_open": tt.months,
 			})
 		})
 	}
-	inputs := value(t, compute(t, inClimate(`"freezing_months": ["dec"], "months": [{"month": "may"}, {"month": "jan", "mean_temperature": "-1 °C"}]`)), "system", "the system", "freezing_months").Inputs
+	inputs := value(t, compute(t, inClimate(`"freezing_months": ["dec"], "months": [{"month": "may"}, {"month": "jan", "mean_temperature": "-1 °C"}]`)), "cold_season", "the cold season", "freezing_months").Inputs
 	require.Equal(t, []figures.Input{
 		{Name: "freezing months", Pointer: "/site/climate/freezing_months"},
 		{Name: "mean temperature of January", Pointer: "/site/climate/months/1/mean_temperature"},
@@ -162,14 +163,14 @@ func inClimate(climate string) entries {
 func TestFrostInNoMonth(t *testing.T) {
 	f := compute(t, inClimate(`"freezing_months": [], "frost_depth": "60 in"`))
 	for _, field := range []string{"freezing_months", "any_month_freezes", "bypass_covers_freezing_months", "months_left_open"} {
-		requireLacks(t, f, "system", "the system", field, "/site/climate/freezing_months")
-		require.Equal(t, "freezing_months that agree with the frost depth of 60 in", value(t, f, "system", "the system", field).Lacks[0].Entry)
+		requireLacks(t, f, "cold_season", "the cold season", field, "/site/climate/freezing_months")
+		require.Equal(t, "freezing_months that agree with the frost depth of 60 in", value(t, f, "cold_season", "the cold season", field).Lacks[0].Entry)
 	}
 }
 
 // TestAColdMonthTellsThatSomeFreeze, but not which others do.
 func TestAColdMonthTellsThatSomeFreeze(t *testing.T) {
 	f := compute(t, inClimate(`"months": [{"month": "jan", "mean_temperature": "-5 °C"}]`))
-	requireKnown(t, f, "system", "the system", map[string]any{"any_month_freezes": true})
-	requireLacks(t, f, "system", "the system", "bypass_covers_freezing_months", "/site/climate/freezing_months")
+	requireKnown(t, f, "cold_season", "the cold season", map[string]any{"any_month_freezes": true})
+	requireLacks(t, f, "cold_season", "the cold season", "bypass_covers_freezing_months", "/site/climate/freezing_months")
 }

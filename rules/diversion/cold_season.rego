@@ -5,7 +5,7 @@
 #   the yard or stands in the pipe. A plan that does not say which months freeze, or when the bypass runs, leaves open
 #   whether it works in winter at all; so here a missing entry counts as a failure.
 # custom:
-#   subjects: system
+#   subjects: cold_season
 #   level: fail
 #   not_shown: fail
 #   measures:
@@ -29,12 +29,12 @@ package greysill.diversion.cold_season
 import rego.v2
 
 proved contains s.subject if {
-	some s in input.system
+	some s in input.cold_season
 	s.any_month_freezes == true
 	s.bypass_covers_freezing_months == true
 }
 
 excused contains {"subject": s.subject, "reason": "no month freezes here"} if {
-	some s in input.system
+	some s in input.cold_season
 	s.any_month_freezes == false
 }

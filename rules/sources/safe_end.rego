@@ -9,11 +9,11 @@
 #   level: fail
 #   measures:
 #     - {field: ends_safely}
-#     - {field: ends}
+#     - {field: unsafe_ends}
 #     - {field: route}
 #   remedy: >-
 #     Lead every way of {subject}, overflows too, to the sewer or septic connection, or to a mulch basin or infiltration
-#     trench that drains no further. As drawn its water ends here: {ends}.
+#     trench that drains no further. As drawn, some of its water ends here: {unsafe_ends}.
 #   caution: pathogens
 #   sources:
 #     - title: Oregon Administrative Rules 340-053-0080
