@@ -36,7 +36,7 @@ func (v *Verdict) apply(b *Book, variance *design.Variance, asOf time.Time) (fou
 		_, near := suggestion(variance.Rule, b.ids())
 		return "the variance names the rule " + source.Quote(variance.Rule) + ", which is not in force", near
 	}
-	if found, remedy := misdirected(variance, rule, v.Figures.Design); found != "" {
+	if found, remedy := v.misdirected(variance, rule); found != "" {
 		return found, remedy
 	}
 	expires, err := time.Parse(time.DateOnly, variance.Expires)
@@ -55,8 +55,8 @@ func (v *Verdict) apply(b *Book, variance *design.Variance, asOf time.Time) (fou
 // misdirected says what is wrong with the part that the variance is for. A
 // variance is for one part or source, so that it lets nothing else of the same
 // rule pass, now or after a change of the design.
-func misdirected(variance *design.Variance, rule *Rule, d *design.Design) (found, remedy string) {
-	whole := rule.Subjects.Name == ofTheWhole
+func (v *Verdict) misdirected(variance *design.Variance, rule *Rule) (found, remedy string) {
+	d, whole := v.Figures.Design, slices.ContainsFunc(v.Figures.List(rule.Subjects.Name), ofTheWhole)
 	other, isOther := neither(d, variance.Part)
 	switch {
 	case whole && variance.Part == "":
@@ -75,16 +75,16 @@ func misdirected(variance *design.Variance, rule *Rule, d *design.Design) (found
 	return "", ""
 }
 
-// ofTheWhole is the list whose one item is the system as a whole.
-const ofTheWhole = "system"
+// ofTheWhole reports whether an item is about the system as a whole.
+func ofTheWhole(item *figures.Item) bool { return len(item.Subject.IDs) == 0 }
 
-// covers reports whether the variance is for the subject: for its part or
-// source, which it names first, or for the system as a whole.
-func covers(variance *design.Variance, s figures.Subject) bool {
-	if len(s.IDs) == 0 {
+// covers reports whether the variance is for the item: for its part or source,
+// which it names first, or for the system as a whole.
+func covers(variance *design.Variance, item *figures.Item) bool {
+	if ofTheWhole(item) {
 		return variance.Part == ""
 	}
-	return variance.Part == s.IDs[0]
+	return variance.Part == item.Subject.IDs[0]
 }
 
 // mark gives the variance to the findings that it covers and reports whether
@@ -93,7 +93,7 @@ func (v *Verdict) mark(variance *design.Variance) bool {
 	marked := false
 	for i := range v.Findings {
 		f := &v.Findings[i]
-		if f.Status != Pass && f.Rule.ID == variance.Rule && covers(variance, f.Item.Subject) {
+		if f.Status != Pass && f.Rule.ID == variance.Rule && covers(variance, f.Item) {
 			f.Variance, marked = variance, true
 		}
 	}
