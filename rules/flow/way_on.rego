@@ -6,7 +6,6 @@
 # custom:
 #   subjects: parts
 #   level: fail
-#   not_shown: fail
 #   measures:
 #     - {field: drains_on}
 #   remedy: >-
