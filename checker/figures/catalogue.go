@@ -5,8 +5,8 @@ import "slices"
 // tables are all lists with what fills them, in the order of reports and of
 // the generated reference.
 var tables = slices.Concat(
-	[]table{systemTable, coldSeasonTable, inflowTable, partTable, flowTable, routeTable, diverterTable, bedTable,
-		reachTable, dischargeTable, openWaterTable, holdingTable},
+	[]table{systemTable, coldSeasonTable, demandTable, inflowTable, fixtureTable, stormTable, partTable, flowTable, routeTable, diverterTable, bedTable,
+		reachTable, pipeFlowTable, coverTable, crossingTable, dugServiceTable, cleanoutTable, dischargeTable, openWaterTable, holdingTable},
 	clearanceTables,
 )
 

@@ -71,7 +71,7 @@ func (f fixture) subject() Subject { return Subject{f.ID, []string{f.ID}, []stri
 
 func (f fixture) onSystem() Value {
 	on := slices.Contains(f.streams.bathing, f.number) || slices.Contains(f.streams.laundry, f.number)
-	return orUnknown(truth(on, drawnSource(f.Source, "to")), f.streams.lacks)
+	return orUnknown(truth(on, entryOf(f.Source, "to")), f.streams.lacks)
 }
 
 func (f fixture) flowByOccupants() Value {
@@ -89,7 +89,7 @@ func flowByUse(s *design.Source) Value {
 	if s.UsesPerDay == 0 {
 		lacks = append(lacks, lackOfSource(s, "uses_per_day"))
 	}
-	return orUnknown(number(s.VolumePerUse.Value*s.UsesPerDay/day, drawnSource(s, "volume_per_use"), drawnSource(s, "uses_per_day")), lacks)
+	return orUnknown(number(s.VolumePerUse.Value*s.UsesPerDay/day, entryOf(s, "volume_per_use"), entryOf(s, "uses_per_day")), lacks)
 }
 
 // day is the seconds of a day.
@@ -106,7 +106,7 @@ func (f fixture) surgeTime() Value {
 	if len(lacks) > 0 {
 		return unknown(lacks...)
 	}
-	return number(f.VolumePerUse.Value/f.DischargeRate.Value, drawnSource(f.Source, "volume_per_use"), drawnSource(f.Source, "discharge_rate"))
+	return number(f.VolumePerUse.Value/f.DischargeRate.Value, entryOf(f.Source, "volume_per_use"), entryOf(f.Source, "discharge_rate"))
 }
 
 func (f fixture) unitsByRate() Value {
@@ -117,55 +117,74 @@ func (f fixture) unitsByRate() Value {
 	if !ok {
 		return unknown(beyond(lackOfSource(f.Source, "discharge_rate"), intermittentFlow.Title))
 	}
-	return number(float64(units), drawnSource(f.Source, "discharge_rate"))
+	return number(float64(units), entryOf(f.Source, "discharge_rate"))
 }
 
 func (f fixture) statedUnits() Value {
 	if f.FixtureUnits == 0 {
 		return unknown(lackOfSource(f.Source, "fixture_units"))
 	}
-	return number(f.FixtureUnits, drawnSource(f.Source, "fixture_units"))
+	return number(f.FixtureUnits, entryOf(f.Source, "fixture_units"))
 }
 
 func (f fixture) entry(name string, q quantity.Quantity) Value {
 	if !q.Given() {
 		return unknown(lackOfSource(f.Source, name))
 	}
-	return number(q.Value, drawnSource(f.Source, name))
+	return number(q.Value, entryOf(f.Source, name))
 }
 
 // unitsOf counts a source by a code's table; one that the table does not have,
 // as drawn.
 func unitsOf(s *design.Source, code hydraulics.FixtureUnits) Value {
 	if units, ok := code.Of(hydraulics.Fixture(s.Kind)); ok {
-		return number(float64(units), drawnSource(s, "kind"))
+		return number(float64(units), entryOf(s, "kind"))
 	}
 	if s.FixtureUnits == 0 {
 		return unknown(lackOfSource(s, "fixture_units"))
 	}
-	return number(s.FixtureUnits, drawnSource(s, "fixture_units"))
+	return number(s.FixtureUnits, entryOf(s, "fixture_units"))
 }
 
 // sum adds figures up; it is unknown when any of them is.
 func sum(values ...Value) Value {
-	var total Value
+	total := 0.0
 	for _, v := range values {
-		total.Number += v.Number
-		total.Inputs = append(total.Inputs, v.Inputs...)
-		total.Lacks = append(total.Lacks, v.Lacks...)
+		total += v.Number
 	}
-	return orUnknown(total, total.Lacks)
+	return outOf(total, values...)
 }
 
-// times multiplies a figure by a constant of a source.
+// outOf is a number worked out from other figures: it has their inputs, and is
+// unknown when any of them is.
+func outOf(x float64, values ...Value) Value {
+	var lacks []Lack
+	inputs := 0
+	for _, v := range values {
+		for _, l := range v.Lacks {
+			if !slices.Contains(lacks, l) {
+				lacks = append(lacks, l)
+			}
+		}
+		inputs += len(v.Inputs)
+	}
+	if len(lacks) > 0 {
+		return unknown(lacks...)
+	}
+	all := make([]Input, 0, inputs)
+	for _, v := range values {
+		all = append(all, v.Inputs...)
+	}
+	return number(x, all...)
+}
+
+// times multiplies a figure by a constant.
 func times(v Value, factor float64, constant Input) Value {
-	v.Number *= factor
-	v.Inputs = append(slices.Clip(v.Inputs), constant)
-	return orUnknown(v, v.Lacks)
+	return outOf(v.Number*factor, v, Value{Inputs: []Input{constant}})
 }
 
-// drawnSource names an entry of a source as an input.
-func drawnSource(s *design.Source, entry string) Input {
+// entryOf names an entry of a source as an input.
+func entryOf(s *design.Source, entry string) Input {
 	return Input{Name: entry + " of " + s.ID, Pointer: s.Pointer + "/" + entry}
 }
 

@@ -112,14 +112,13 @@ func (s *storm) intensity() Value {
 
 func (s *storm) peak(coefficient Value) Value {
 	intensity := s.intensity()
-	v := sum(coefficient, intensity, s.area)
-	if !v.Known() {
-		return v
+	known := outOf(0, coefficient, intensity, s.area)
+	if !known.Known() {
+		return known
 	}
 	peak, err := hydraulics.RationalPeak(coefficient.Number, intensity.Number, s.area.Number)
 	if err != nil {
 		return unknown(beyond(Lack{s.pointer, "area and runoff coefficient of " + s.id}, hydraulics.RationalSource))
 	}
-	v.Number = peak
-	return v
+	return number(peak, known.Inputs...)
 }

@@ -46,7 +46,7 @@ var choices = map[Dimension]map[System][]choice{
 	Density:      {US: {{"mg/L", 2, "10 g/L"}, {"lb/ft³", 1, ""}}, SI: {{"mg/L", 2, "10 g/L"}, {"kg/m³", 0, ""}}},
 	Radiation:    {US: {{"MJ/m²/d", 1, ""}}, SI: {{"MJ/m²/d", 1, ""}}},
 	Conductivity: {US: {{"ft/d", 1, ""}}, SI: {{"m/d", 1, ""}}},
-	Number:       {US: {{"", 2, ""}}, SI: {{"", 2, ""}}},
+	Number:       {US: {{"", 3, ""}}, SI: {{"", 3, ""}}},
 }
 
 var durations = []choice{{"s", 0, "2 min"}, {"min", 1, "2 h"}, {"h", 1, "2 d"}, {"d", 1, "2 yr"}, {"yr", 1, ""}}

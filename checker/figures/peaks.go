@@ -1,0 +1,76 @@
+package figures
+
+import (
+	"greysill/checker/design"
+	"greysill/checker/hydraulics"
+)
+
+// peaks is what drains at once: every source, and the rain of the design storm.
+type peaks struct {
+	network *network
+	feeders []feeder
+}
+
+// feeder is a source or a storm inflow with the parts that its water reaches,
+// in any season and by any overflow.
+type feeder struct {
+	met    []bool
+	open   []int // where its further way is not drawn
+	source *design.Source
+	storm  *storm // in place of a source's fixture units
+}
+
+func (d *drawing) peaks() *peaks {
+	p := &peaks{network: d.network}
+	for _, s := range d.storms() {
+		p.add(feeder{storm: s}, s.node)
+	}
+	for i := range d.Sources {
+		if s := &d.Sources[i]; s.Kind != roofDrain {
+			p.add(feeder{source: s}, i)
+		}
+	}
+	return p
+}
+
+func (p *peaks) add(f feeder, from int) {
+	f.met = p.network.downstream(from, everSeason, nil)
+	f.open = p.network.openEnds(from, f.met, nil)
+	p.feeders = append(p.feeders, f)
+}
+
+// load is what may reach a part at once. Nothing is taken off for what tanks
+// and beds above it hold back, nor for shares: all of it may come.
+func (p *peaks) load(at *part) *load {
+	units := func(code hydraulics.FixtureUnits) Value {
+		return p.reaching(at, func(f feeder) Value {
+			if f.storm != nil {
+				return Value{}
+			}
+			return unitsOf(f.source, code)
+		})
+	}
+	rain := p.reaching(at, func(f feeder) Value {
+		if f.storm == nil {
+			return Value{}
+		}
+		return f.storm.peak(f.storm.greatest)
+	})
+	l := &load{unitsIPC: units(hydraulics.IPCFixtureUnits), unitsUPC: units(hydraulics.UPCFixtureUnits)}
+	l.peakIPC = sum(times(l.unitsIPC, hydraulics.IPCUnitFlow.PerUnit, halfGallon), rain)
+	l.peakChicago = sum(times(l.unitsIPC, hydraulics.ChicagoUnitFlow.PerUnit, oneGallon), rain)
+	return l
+}
+
+// reaching adds up a figure of everything whose water reaches a part.
+func (p *peaks) reaching(at *part, figure func(feeder) Value) Value {
+	var values []Value
+	var open []int
+	for _, f := range p.feeders {
+		open = append(open, f.open...)
+		if f.met[at.node] {
+			values = append(values, figure(f))
+		}
+	}
+	return orUnknown(sum(values...), p.network.lacks(p.network.above(at.node, open)))
+}
