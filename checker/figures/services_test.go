@@ -23,10 +23,11 @@ func TestDugServices(t *testing.T) {
 		// The line's top is 0.6 m under ground of 10.85 m at x = 17.
 		"across the slope": {`"kind": "planted gravel bed", "floor": "9.4 m", ` + outline, `[[17, 20], [17, 39]]`, 9.4 - (10.85 - 0.6)},
 		// It is highest where it leaves the bed at x = 20, under ground of 11 m.
-		"up the slope":           {`"kind": "planted gravel bed", "floor": "9.4 m", ` + outline, `[[10, 30], [30, 30]]`, 9.4 - (11 - 0.6)},
-		"wholly in it":           {`"kind": "pond", "floor": "9.4 m", ` + outline, `[[15, 30], [18, 30]]`, 9.4 - (10.9 - 0.6)},
-		"with a floor that dips": {`"kind": "planted gravel bed", "floor": ["9.4 m", "9.3 m", "9.3 m", "9.4 m"], ` + outline, `[[17, 20], [17, 39]]`, 9.3 - (10.85 - 0.6)},
-		"by its depth":           {`"kind": "mulch basin", "depth": "0.25 m", ` + outline, `[[17, 20], [17, 39]]`, 0.6 - 0.25},
+		"up the slope":              {`"kind": "planted gravel bed", "floor": "9.4 m", ` + outline, `[[10, 30], [30, 30]]`, 9.4 - (11 - 0.6)},
+		"drawn from another corner": {`"kind": "planted gravel bed", "floor": "9.4 m", "outline": [[20, 31], [14, 31], [14, 28], [20, 28]]`, `[[10, 30], [30, 30]]`, 9.4 - (11 - 0.6)},
+		"wholly in it":              {`"kind": "pond", "floor": "9.4 m", ` + outline, `[[15, 30], [18, 30]]`, 9.4 - (10.9 - 0.6)},
+		"with a floor that dips":    {`"kind": "planted gravel bed", "floor": ["9.4 m", "9.3 m", "9.3 m", "9.4 m"], ` + outline, `[[17, 20], [17, 39]]`, 9.3 - (10.85 - 0.6)},
+		"by its depth":              {`"kind": "mulch basin", "depth": "0.25 m", ` + outline, `[[17, 20], [17, 39]]`, 0.6 - 0.25},
 		"beside a trench's middle line": {`"kind": "infiltration trench", "path": [[14, 20], [20, 20]], "width": "0.5 m", "depth": "0.4 m"`,
 			`[[14, 20.2], [20, 20.2]]`, 0.6 - 0.4},
 	}
