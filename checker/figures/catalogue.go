@@ -6,6 +6,7 @@ import "slices"
 // the generated reference.
 var tables = slices.Concat(
 	[]table{systemTable, coldSeasonTable, demandTable, inflowTable, fixtureTable, stormTable, partTable, flowTable, routeTable, diverterTable, bedTable,
+		layerTable, bedFlowTable, headLossTable, effluentTable, bedAreaTable, bedWinterTable, rootTable,
 		reachTable, pipeFlowTable, coverTable, crossingTable, dugServiceTable, cleanoutTable, dischargeTable, openWaterTable, holdingTable},
 	clearanceTables,
 )

@@ -80,13 +80,29 @@ func (s speaker) quantity(value float64, d quantity.Dimension) string {
 func together(quantity string) string { return strings.ReplaceAll(quantity, " ", nbsp) }
 
 // label gives a field's name as words: "Second route reaches sewer".
-func label(f *figures.Field) string { return capital(strings.ReplaceAll(f.Name, "_", " ")) }
+func label(f *figures.Field) string {
+	words := strings.Split(f.Name, "_")
+	for i, word := range words {
+		if abbreviations[word] {
+			words[i] = strings.ToUpper(word)
+		}
+	}
+	return capital(strings.Join(words, " "))
+}
 
-// citation words a source with its standing.
+// abbreviations are the words of figures' names that the trade writes in
+// capitals.
+var abbreviations = map[string]bool{"bod": true, "ipc": true, "upc": true}
+
+// citation words a source with its standing, which the source of a formula may
+// say itself, part by part.
 func citation(c figures.Citation) string {
 	text := c.Title
 	if c.Place != "" {
 		text += ", " + c.Place
+	}
+	if c.Standing == figures.FromMemory && strings.HasSuffix(text, "from memory)") {
+		return text
 	}
 	return text + " (" + standing(c.Standing) + ")"
 }

@@ -1,0 +1,125 @@
+package figures
+
+import (
+	"greysill/checker/hydraulics"
+	"greysill/checker/quantity"
+)
+
+var headLossTable = tabulate(
+	List{Name: "head_loss", Doc: "Every planted gravel bed with each allowance for clogging: the sources lie thirty times apart.",
+		Subject: "a planted gravel bed with an allowance for clogging"},
+	(*drawing).clogged, (*clogged).subject,
+	[]column[*clogged]{
+		{Field{Name: "bed", Kind: Text, Doc: "The bed's id."}, func(c *clogged) Value { return text(c.ID) }},
+		{Field{Name: "allowance", Kind: Text, Doc: "The allowance for clogging and who makes it."},
+			func(c *clogged) Value { return text(c.allowance.Source.Title) }},
+		{Field{Name: "standing", Kind: Text, Doc: "How the allowance is known.", Words: standings},
+			func(c *clogged) Value { return text(string(c.allowance.Source.Standing)) }},
+		{Field{Name: "least_clean_conductivity", Kind: Number, Dimension: quantity.Conductivity,
+			Doc:     "Clean conductivity along the layers below the water level, by the least of each layer.",
+			Formula: alongFormula, Source: layered}, func(c *clogged) Value { return c.leastClean }},
+		{Field{Name: "greatest_clean_conductivity", Kind: Number, Dimension: quantity.Conductivity,
+			Doc:     "Clean conductivity along the layers below the water level, by the greatest of each layer.",
+			Formula: alongFormula, Source: layered}, func(c *clogged) Value { return c.greatestClean }},
+		{Field{Name: "least_head_loss", Kind: Number, Dimension: quantity.Length, Doc: "Head lost along the bed by Darcy's law, by the greatest conductivity.",
+			Formula: lossFormula, Source: darcy}, func(c *clogged) Value { return c.leastLoss }},
+		{Field{Name: "greatest_head_loss", Kind: Number, Dimension: quantity.Length, Doc: "Head lost along the bed by Darcy's law, by the least conductivity.",
+			Formula: lossFormula, Source: darcy}, func(c *clogged) Value { return c.greatestLoss }},
+		{Field{Name: "rise", Kind: Number, Dimension: quantity.Length,
+			Doc:     "How far the water stands higher at the inlet than at the outlet, by the least conductivity, over a floor taken as level at its mean.",
+			Formula: riseFormula, Source: waterSurface}, func(c *clogged) Value { return c.rise }},
+		{Field{Name: "water_below_gravel_at_inlet", Kind: Number, Dimension: quantity.Length,
+			Doc:     "Depth of the water at the inlet below the lowest point of the gravel's surface, by the rise; negative where it comes up through the gravel.",
+			Formula: "lowest level of the media's surface − water level − rise"}, (*clogged).belowGravel},
+	},
+)
+
+const (
+	alongFormula = "Σ conductivity × thickness below the water level ÷ Σ thickness"
+	lossFormula  = "Σ flow × length ÷ (conductivity × width × depth of water) over the zones of the allowance"
+	riseFormula  = "from the outlet up, zone by zone: y₁² = y₂² + 2 × flow × length ÷ (conductivity × width), y the depth of water"
+)
+
+var (
+	layered      = Citation{Title: "Conductivity of layers side by side, as in any soil mechanics textbook", Standing: FromMemory}
+	darcy        = Citation{Title: hydraulics.HeadLossSource, Standing: FromMemory}
+	waterSurface = Citation{Title: hydraulics.WaterSurfaceSource, Standing: FromMemory}
+	standings    = []string{string(Published), string(Practice), string(FromMemory)}
+)
+
+// cloggings has the allowances with short names for the items.
+var cloggings = []struct {
+	name string
+	of   hydraulics.Clogging
+}{
+	{"clean media", hydraulics.CleanMedia},
+	{"a third", hydraulics.ReedThird},
+	{"two zones", hydraulics.EPAZones},
+	{"developed bed", hydraulics.DevelopedBed},
+}
+
+// clogged is a bed with one allowance for clogging.
+type clogged struct {
+	*running
+	name                      string
+	allowance                 hydraulics.Clogging
+	leastClean, greatestClean Value // conductivity
+	leastLoss, greatestLoss   Value
+	rise                      Value // by the least conductivity
+}
+
+func (d *drawing) clogged() []*clogged {
+	var all []*clogged
+	for _, r := range d.running() {
+		least := r.clean(func(l *layer) Value { return l.conductivity().least })
+		greatest := r.clean(func(l *layer) Value { return l.conductivity().greatest })
+		for _, a := range cloggings {
+			c := &clogged{running: r, name: a.name, allowance: a.of, leastClean: least, greatestClean: greatest}
+			c.leastLoss, c.greatestLoss = c.along(greatest, c.headLoss), c.along(least, c.headLoss)
+			c.rise = c.along(least, c.riseAtInlet)
+			all = append(all, c)
+		}
+	}
+	return all
+}
+
+func (c *clogged) subject() Subject {
+	return Subject{c.ID + ", " + c.name, []string{c.ID}, []string{c.Pointer}}
+}
+
+// along gives a figure of the flow through the zones of the allowance.
+func (c *clogged) along(clean Value, figure func([]hydraulics.Zone) (float64, error)) Value {
+	return worked(Lack{c.Pointer + "/media", "conductivity of the media of " + c.ID}, func() (float64, error) {
+		zones, err := c.allowance.Zones(c.course.length.Number, clean.Number)
+		if err != nil {
+			return 0, err
+		}
+		return figure(zones)
+	}, clean, c.flow, c.course.length, c.course.width, c.depth)
+}
+
+func (c *clogged) headLoss(zones []hydraulics.Zone) (float64, error) {
+	sum := 0.0
+	for _, z := range zones {
+		loss, err := hydraulics.HeadLoss(c.flow.Number, z.Length, z.Conductivity, c.course.width.Number, c.depth.Number)
+		if err != nil {
+			return 0, err
+		}
+		sum += loss
+	}
+	return sum, nil
+}
+
+func (c *clogged) riseAtInlet(zones []hydraulics.Zone) (float64, error) {
+	bed := hydraulics.Bed{Width: c.course.width.Number, OutletDepth: c.depth.Number, Zones: zones}
+	surface, err := bed.WaterSurface(c.flow.Number)
+	if err != nil {
+		return 0, err
+	}
+	return surface[0].Level - c.depth.Number, nil
+}
+
+func (c *clogged) belowGravel() Value {
+	below := c.waterBelowSurface()
+	return worked(c.lack("water_level"), func() (float64, error) { return below.Number - c.rise.Number, nil }, below, c.rise)
+}

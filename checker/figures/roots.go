@@ -1,0 +1,103 @@
+package figures
+
+import (
+	"fmt"
+
+	"greysill/checker/design"
+	"greysill/checker/geometry"
+	"greysill/checker/quantity"
+	"greysill/checker/treatment"
+)
+
+var rootTable = tabulate(
+	List{Name: "roots", Doc: "Every planting of every planted gravel bed.", Subject: "a planting"},
+	(*drawing).rootings, (*rooting).subject,
+	[]column[*rooting]{
+		{Field{Name: "bed", Kind: Text, Doc: "The bed's id."}, func(r *rooting) Value { return text(r.ID) }},
+		{Field{Name: "species", Kind: Text, Doc: "What is planted."},
+			func(r *rooting) Value { return text(r.Species, Input{Name: "species", Pointer: r.pointer("species")}) }},
+		{Field{Name: "least_root_depth", Kind: Number, Dimension: quantity.Length, Doc: "Least depth of the roots: as drawn, else the least that a source gives for the species.",
+			Formula: rootFormula, Source: rootSources}, func(r *rooting) Value { return r.roots.least }},
+		{Field{Name: "greatest_root_depth", Kind: Number, Dimension: quantity.Length,
+			Doc:     "Greatest depth of the roots: as drawn, else the greatest that a source gives for the species.",
+			Formula: rootFormula, Source: rootSources}, func(r *rooting) Value { return r.roots.greatest }},
+		{Field{Name: "root_depth_source", Kind: Text, Doc: "Whether the depth is drawn, else which source gives it."}, func(r *rooting) Value { return r.roots.source }},
+		{Field{Name: "least_media_depth", Kind: Number, Dimension: quantity.Length, Doc: "Least depth of media of the bed.",
+			Formula: depthFormula}, func(r *rooting) Value { return r.leastDepth() }},
+		{Field{Name: "least_ratio", Kind: Number, Dimension: quantity.Number, Doc: "Least depth of the roots for each unit of the least depth of media; above 1 they reach the bottom.",
+			Formula: "root depth ÷ least depth of media"}, func(r *rooting) Value { return r.ratio(r.roots.least) }},
+		{Field{Name: "greatest_ratio", Kind: Number, Dimension: quantity.Number, Doc: "Greatest depth of the roots for each unit of the least depth of media; above 1 they reach the bottom.",
+			Formula: "root depth ÷ least depth of media"}, func(r *rooting) Value { return r.ratio(r.roots.greatest) }},
+	},
+)
+
+const rootFormula = "as drawn, else by the species from the published depths"
+
+var rootSources = Citation{Title: "Published depths of roots in wet gravel; the source of each value is named beside it", Standing: FromMemory}
+
+// rooting is one planting of a bed.
+type rooting struct {
+	*bed
+	*design.Planting
+	number int // in the order of the document, from 0
+	roots  estimate
+}
+
+func (d *drawing) rootings() []*rooting {
+	var all []*rooting
+	for _, b := range d.beds() {
+		for i := range b.Plants {
+			r := &rooting{bed: b, Planting: &b.Plants[i], number: i}
+			r.roots = r.depth()
+			all = append(all, r)
+		}
+	}
+	return all
+}
+
+func (r *rooting) subject() Subject {
+	return Subject{fmt.Sprintf("%s planting %d", r.ID, r.number+1), []string{r.ID}, []string{r.Pointer}}
+}
+
+func (r *rooting) pointer(entry string) string {
+	return member(r.Pointer+"/plants", r.number) + "/" + entry
+}
+
+func (r *rooting) depth() estimate {
+	if r.RootDepth.Given() {
+		return asDrawn(number(r.RootDepth.Value, Input{Name: "root depth", Pointer: r.pointer("root_depth")}))
+	}
+	known := treatment.RootDepthsOf(r.Species)
+	if len(known) == 0 {
+		v := unknown(Lack{r.pointer("root_depth"), fmt.Sprintf("root_depth of planting %d of %s", r.number+1, r.ID)})
+		return estimate{v, v, v}
+	}
+	least, greatest := known[0], known[0]
+	for _, k := range known[1:] {
+		if k.Depth < least.Depth {
+			least = k
+		}
+		if k.Depth > greatest.Depth {
+			greatest = k
+		}
+	}
+	species := Input{Name: "species", Pointer: r.pointer("species")}
+	return estimate{number(least.Depth, species), number(greatest.Depth, species),
+		text("least: "+rootsSaidBy(least)+"; greatest: "+rootsSaidBy(greatest), species)}
+}
+
+func rootsSaidBy(d treatment.RootDepth) string {
+	said := d.Source + " (" + d.Standing + ")"
+	if d.AtLeast {
+		return said + ", at least so deep"
+	}
+	return said
+}
+
+func (r *rooting) ratio(roots Value) Value {
+	media := r.leastDepth()
+	if media.Known() && media.Number <= geometry.Resolution {
+		media = unknown(Lack{r.Pointer + "/floor", "floor of " + r.ID + " everywhere below the surface of its media"})
+	}
+	return worked(r.lack("floor"), func() (float64, error) { return roots.Number / media.Number, nil }, roots, media)
+}

@@ -1,0 +1,31 @@
+package figures_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+func TestRoots(t *testing.T) {
+	f := compute(t, wetBed("", `, "plants": [{"species": "Iris tenax", "root_depth": "0.3 m"}, {"species": "Schoenoplectus acutus"}, {"species": "Iris tenax"}]`))
+	requireKnown(t, f, "roots", "bed-1 planting 1", map[string]any{
+		"bed": "bed-1", "species": "Iris tenax", "least_root_depth": 0.3, "greatest_root_depth": 0.3, "root_depth_source": "drawn",
+		"least_media_depth": 10 - 9.4, "least_ratio": 0.3 / (10 - 9.4), "greatest_ratio": 0.3 / (10 - 9.4),
+	})
+	// Bulrush: 2 ft by Crites, Middlebrooks & Reed 2006, ch. 7; 0.76 m by EPA 625/1-88/022 (remembered).
+	requireKnown(t, f, "roots", "bed-1 planting 2", map[string]any{
+		"least_root_depth": 2 * 0.3048, "greatest_root_depth": 0.76, "least_ratio": 2 * 0.3048 / (10 - 9.4), "greatest_ratio": 0.76 / (10 - 9.4),
+	})
+	source := known(t, f, "roots", "bed-1 planting 2", "root_depth_source")
+	require.Contains(t, source, "(published)")
+	require.Contains(t, source, "(from memory)")
+	requireLacks(t, f, "roots", "bed-1 planting 3", "least_ratio", "/parts/0/plants/2/root_depth")
+}
+
+func TestRootsWithoutMedia(t *testing.T) {
+	plants := `, "plants": [{"species": "Typha latifolia"}]`
+	f := compute(t, bedding(`[]`, plants))
+	requireLacks(t, f, "roots", "bed-1 planting 1", "least_ratio", "/parts/0/edge_levels", "/parts/0/floor")
+	f = compute(t, bedding(`[]`, plants+`, "floor": "10 m", "surface": "10 m"`))
+	requireLacks(t, f, "roots", "bed-1 planting 1", "greatest_ratio", "/parts/0/floor")
+}
