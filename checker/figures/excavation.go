@@ -1,0 +1,110 @@
+package figures
+
+import (
+	"greysill/checker/earthwork"
+	"greysill/checker/geometry"
+	"greysill/checker/quantity"
+)
+
+var excavationTable = tabulate(
+	List{Name: "quantities.excavation", Subject: "a part that is dug",
+		Doc: "Every part that is dug into the ground, but for pipes, whose trenches are not drawn: surge tanks, planted gravel beds, mulch basins, infiltration trenches, settling basins, ponds. " +
+			"Working space is not in it, nor the sloping or shoring that keeps a cut from burying somebody."},
+	(*drawing).excavations, (*excavation).subject,
+	[]column[*excavation]{
+		{Field{Name: "kind", Kind: Text, Doc: "The part's kind."}, func(e *excavation) Value { return e.kind() }},
+		{Field{Name: "volume", Kind: Number, Dimension: quantity.Volume, Doc: "Volume in the ground as it lies.",
+			Formula: "area × depth where a depth is drawn; else with a side slope (area at the floor + 4 × area half way + area at the rim) × depth ÷ 6; " +
+				"else the ground less the floor at each corner and wherever the ground bends along the edge, linear in between, over the outline",
+			Source: digSource}, func(e *excavation) Value { return e.bank }},
+		{Field{Name: "volume_by", Kind: Text, Doc: "What shows the volume.", Words: []string{depthDrawn, sidesDrawn, levelsDrawn}},
+			func(e *excavation) Value { return e.by }},
+		{Field{Name: "soil_read_as", Kind: Text, Doc: "Soil of the table of swelling that the site's texture is read as."}, (*excavation).soilName},
+		{Field{Name: "loose_volume", Kind: Number, Dimension: quantity.Volume, Doc: "Volume of the same soil on the heap or the truck.",
+			Formula: "volume × loose volume of a unit of soil", Source: swellSource}, (*excavation).loose},
+	},
+)
+
+// What else shows the volume that is dug.
+const (
+	depthDrawn  = "depth as drawn"
+	levelsDrawn = "levels of the ground and the floor"
+)
+
+var (
+	digSource   = Citation{Title: earthwork.GridSource + "; " + earthwork.PrismoidalSource, Standing: FromMemory}
+	swellSource = Citation{Title: earthwork.SoilsSource, Standing: Published}
+)
+
+// excavation is a part that is dug.
+type excavation struct {
+	*part
+	bank, by Value
+}
+
+func (d *drawing) excavations() []*excavation {
+	var all []*excavation
+	for _, p := range d.ofKind(surgeTank, plantedBed, mulchBasin, trench, settlingBasin, pond) {
+		if p.AboveGround == nil || !*p.AboveGround {
+			bank, how := p.dug()
+			all = append(all, &excavation{p, bank, orUnknown(text(how, bank.Inputs...), bank.Lacks)})
+		}
+	}
+	return all
+}
+
+// dug is the volume that is dug for the part.
+func (p *part) dug() (bank Value, how string) {
+	area := p.soakArea()
+	switch {
+	case p.Depth.Given():
+		depth := p.entry("depth", p.Depth)
+		return outOf(area.Number*depth.Number, area, depth), depthDrawn
+	case p.SideSlope.Given():
+		return p.held((*earthwork.Basin).Volume, p.entry("rim_level", p.RimLevel)), sidesDrawn
+	case !area.Known():
+		return area, levelsDrawn
+	case len(p.Outline) == 0:
+		return unknown(p.lack("depth")), levelsDrawn
+	default:
+		return p.dugByLevels(), levelsDrawn
+	}
+}
+
+// dugByLevels is the volume between the ground and the floor, walls upright.
+func (p *part) dugByLevels() Value {
+	if len(p.Floor) == 0 {
+		return unknown(Lack{p.Pointer + "/floor", "floor of " + p.ID + ", or its depth"})
+	}
+	bare := *p.Part
+	bare.Surface = nil
+	hole := newBed(&part{Part: &bare, drawing: p.drawing, shape: p.shape, lies: p.lies})
+	if v := hole.leastDepth(); v.Known() && v.Number < -geometry.Resolution {
+		return unknown(Lack{p.Pointer + "/floor", "a floor of " + p.ID + " below the ground everywhere"})
+	}
+	return hole.volume()
+}
+
+func (e *excavation) soil() (soil earthwork.Soil, v Value) {
+	s := e.drawing.Site.Soil
+	if s == nil || s.Texture == "" {
+		return soil, unknown(soilEntry("texture"))
+	}
+	soil, ok := earthwork.SoilOf(s.Texture)
+	if !ok {
+		return soil, unknown(beyond(soilEntry("texture"), earthwork.SoilsSource))
+	}
+	return soil, text(soil.Name, Input{Name: "texture", Pointer: soilPointer + "/texture"})
+}
+
+func (e *excavation) soilName() Value {
+	_, name := e.soil()
+	return name
+}
+
+func (e *excavation) loose() Value {
+	soil, name := e.soil()
+	return worked(soilEntry("texture"), func() (float64, error) {
+		return inRange(soil.Convert(e.bank.Number, earthwork.Bank, earthwork.Loose))
+	}, e.bank, name)
+}

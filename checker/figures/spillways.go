@@ -1,0 +1,219 @@
+package figures
+
+import (
+	"slices"
+
+	"greysill/checker/geometry"
+	"greysill/checker/hydraulics"
+	"greysill/checker/quantity"
+)
+
+var spillwayTable = tabulate(
+	List{Name: "spillways", Doc: "Every spillway and overflow pipe with what it can carry before the water stands at the rim, and what a storm brings.",
+		Subject: "a spillway or overflow pipe"},
+	(*drawing).spillways, (*wayOut).subject,
+	[]column[*wayOut]{
+		{Field{Name: "kind", Kind: Text, Doc: "The part's kind.", Words: []string{spillway, overflowPipe}}, func(w *wayOut) Value { return w.kind() }},
+		{Field{Name: "serves", Kind: Text, Doc: "The parts that overflow straight into it; \"none\" where none does."}, (*wayOut).serving},
+		{Field{Name: "rim", Kind: Number, Dimension: quantity.Level, Doc: "Lowest rim of those parts."}, func(w *wayOut) Value { return w.rim }},
+		{Field{Name: "head", Kind: Number, Dimension: quantity.Length,
+			Doc:     "Head available: the water at that rim over the crest, or over the upper invert of a pipe; negative where the rim is lower.",
+			Formula: "lowest rim level − crest level or upper invert"}, func(w *wayOut) Value { return w.head }},
+		{Field{Name: "least_capacity", Kind: Number, Dimension: quantity.Flow,
+			Doc:     "Least flow at that head: by the low end of coefficients of an earth crest, or a pipe with an entrance that reaches into the water and the roughest wall.",
+			Formula: capacityFormula, Source: outletSource}, func(w *wayOut) Value { return w.least.flow }},
+		{Field{Name: "greatest_capacity", Kind: Number, Dimension: quantity.Flow,
+			Doc:     "Greatest flow at that head: by the high end of coefficients of an earth crest, or a pipe with a sharp entrance flush with the wall and the smoothest wall.",
+			Formula: capacityFormula, Source: outletSource}, func(w *wayOut) Value { return w.greatest.flow }},
+		{Field{Name: "control", Kind: Text, Doc: "What holds the least flow back; \"none\" where the rim leaves no head.",
+			Words: []string{string(hydraulics.CrestControl), string(hydraulics.OrificeControl), string(hydraulics.BarrelControl), none}}, func(w *wayOut) Value { return w.least.control }},
+		{Field{Name: "storm_flow", Kind: Number, Dimension: quantity.Flow,
+			Doc: "Peak of the design storm that may reach it: all storm inflows and roof drains whose water can, by their greatest coefficients, " +
+				"and the rain on the parts that overflow straight into it. Nothing is held back above.",
+			Formula: "Σ coefficient × intensity × area", Source: rational}, func(w *wayOut) Value { return w.storm }},
+		{Field{Name: "capacity_to_storm", Kind: Number, Dimension: quantity.Number, Doc: "Least capacity for each unit of that peak; less than 1 lets water over the rim.",
+			Formula: "least capacity ÷ peak of the storm"}, (*wayOut).ratio},
+	},
+)
+
+const capacityFormula = "spillway: share × √(gravity × area³ ÷ top width) where depth + area ÷ (2 × top width) = head, share = coefficient ÷ 3.09 in feet; " +
+	"pipe: the lesser of 0.60 × area × √(2 × gravity × head on the middle of its mouth) and the full barrel, " +
+	"head on the middle of its lower end = (1 + loss of the entrance + 2 × gravity × n² × length ÷ (diameter ÷ 4)^(4/3)) × velocity² ÷ (2 × gravity)"
+
+var outletSource = Citation{Title: hydraulics.BroadCrestSource + "; earth crests and pipes: " + hydraulics.OutletSource, Standing: FromMemory}
+
+// wayOut is a spillway or an overflow pipe.
+type wayOut struct {
+	*part
+	served          []*part
+	rim, head       Value
+	least, greatest outflow
+	storm           Value
+}
+
+// outflow is a flow with what governs it.
+type outflow struct{ flow, control Value }
+
+func (d *drawing) spillways() []*wayOut {
+	parts := d.ofKind(spillway, overflowPipe)
+	if len(parts) == 0 {
+		return nil
+	}
+	peaks := d.peaks()
+	all := make([]*wayOut, len(parts))
+	for i, p := range parts {
+		w := &wayOut{part: p, served: p.serves()}
+		w.rim = w.lowestRim()
+		low := p.lowest()
+		w.head = outOf(w.rim.Number-low.Number, w.rim, low)
+		w.least, w.greatest = w.capacity(leastEarth, hydraulics.ProjectingEntrance, func(r hydraulics.Roughness) float64 { return r.Range.High }),
+			w.capacity(greatestEarth, hydraulics.SharpEntrance, func(r hydraulics.Roughness) float64 { return r.Range.Low })
+		w.storm = w.stormFlow(peaks)
+		all[i] = w
+	}
+	return all
+}
+
+// The shares of the ideal flow over a broad crest that earth crests carry.
+var (
+	leastEarth    = hydraulics.EarthCrest.Low / hydraulics.BroadCrest
+	greatestEarth = hydraulics.EarthCrest.High / hydraulics.BroadCrest
+)
+
+// serves gives the parts that overflow straight into the part.
+func (p *part) serves() []*part {
+	var served []*part
+	for _, from := range p.drawing.parts {
+		for _, w := range from.overflow() {
+			if w.to == p.node && !slices.Contains(served, from) {
+				served = append(served, from)
+			}
+		}
+	}
+	return served
+}
+
+func (w *wayOut) serving() Value {
+	names := make([]string, len(w.served))
+	inputs := make([]Input, len(w.served))
+	for i, p := range w.served {
+		names[i], inputs[i] = p.ID, Input{Name: p.ID, Pointer: p.Pointer}
+	}
+	return text(listed(names), inputs...)
+}
+
+func (w *wayOut) lowestRim() Value {
+	if len(w.served) == 0 {
+		return unknown(Lack{"/parts", "a part whose overflow_to is " + w.ID})
+	}
+	rims := make([]Value, len(w.served))
+	lowest := w.served[0].RimLevel.Value
+	for i, p := range w.served {
+		rims[i] = p.entry("rim_level", p.RimLevel)
+		lowest = min(lowest, rims[i].Number)
+	}
+	return outOf(lowest, rims...)
+}
+
+// lowest is where water begins to leave: the crest of a spillway, the upper invert
+// of a pipe.
+func (p *part) lowest() Value {
+	if p.Kind == spillway {
+		return p.entry("crest_level", p.CrestLevel)
+	}
+	if len(p.Inverts) == 0 {
+		return unknown(p.lack("inverts"))
+	}
+	return number(p.Inverts[0].Value, Input{Name: "upper invert", Pointer: p.Pointer + "/inverts/0"})
+}
+
+// capacity is the flow at the head available: none where the rim is no higher.
+func (w *wayOut) capacity(earth, entrance float64, n func(hydraulics.Roughness) float64) outflow {
+	switch {
+	case w.head.Known() && w.head.Number <= 0:
+		return outflow{number(0, w.head.Inputs...), text(none, w.head.Inputs...)}
+	case w.Kind == spillway:
+		return w.overCrest(earth)
+	default:
+		return w.throughPipe(entrance, n)
+	}
+}
+
+// overCrest takes the sides as upright where no side slope is drawn.
+func (w *wayOut) overCrest(share float64) outflow {
+	length, run := w.crest(), Value{}
+	if w.SideSlope.Given() {
+		run = w.sides()
+	}
+	flow := worked(w.lack("crest_length"), func() (float64, error) {
+		f, err := hydraulics.Spillway{Bottom: length.Number, SideSlope: run.Number, Coefficient: share}.Flow(w.head.Number)
+		return f.Discharge, err
+	}, w.head, length, run)
+	return outflow{flow, orUnknown(text(string(hydraulics.CrestControl), flow.Inputs...), flow.Lacks)}
+}
+
+// crest is the length of the crest, as drawn in plan where it is not stated.
+func (w *wayOut) crest() Value {
+	if !w.CrestLength.Given() && w.shape.Length() > 0 {
+		return w.inPlan()
+	}
+	return w.entry("crest_length", w.CrestLength)
+}
+
+// throughPipe holds for a mouth that the water covers.
+func (w *wayOut) throughPipe(entrance float64, n func(hydraulics.Roughness) float64) outflow {
+	wall, rough := w.wall()
+	diameter, length, lower := w.diameter(), w.inPlan(), w.lowerInvert()
+	if diameter.Known() && w.head.Known() && w.head.Number < diameter.Number-geometry.Resolution {
+		v := unknown(Lack{w.Pointer + "/inverts", "an upper invert of " + w.ID + " that lies its diameter or more below the rim, within the range of a covered orifice"})
+		return outflow{v, v}
+	}
+	var control hydraulics.Control
+	flow := worked(w.lack("inverts"), func() (float64, error) {
+		o := hydraulics.Outlet{Diameter: diameter.Number, Length: length.Number, Roughness: n(wall), Losses: entrance, OrificeCd: hydraulics.SharpOrifice}
+		f, err := o.Flow(max(w.head.Number, diameter.Number)-diameter.Number/2, max(w.rim.Number-lower.Number-diameter.Number/2, 0))
+		control = f.Control
+		return f.Discharge, err
+	}, w.head, diameter, length, lower, rough)
+	return outflow{flow, orUnknown(text(string(control), flow.Inputs...), flow.Lacks)}
+}
+
+func (p *part) lowerInvert() Value {
+	if len(p.Inverts) < 2 {
+		return unknown(p.lack("inverts"))
+	}
+	last := len(p.Inverts) - 1
+	return number(p.Inverts[last].Value, Input{Name: "lower invert", Pointer: member(p.Pointer+"/inverts", last)})
+}
+
+// stormFlow is the peak of the rain that may come, and of the rain on the parts
+// served.
+func (w *wayOut) stormFlow(peaks *peaks) Value {
+	reaching := peaks.reaching(w.part, func(f feeder) Value {
+		if f.storm == nil {
+			return Value{}
+		}
+		return f.storm.peak(f.storm.greatest)
+	})
+	rain := []Value{reaching}
+	for _, p := range w.served {
+		rain = append(rain, p.rainOn())
+	}
+	return sum(rain...)
+}
+
+// rainOn is the peak of the rain that falls on the part, none where it is covered.
+func (p *part) rainOn() Value {
+	if p.Covered != nil && *p.Covered {
+		return number(0, p.drawn("covered"))
+	}
+	all := number(1, Input{Name: "coefficient", Value: "1"})
+	return (&storm{drawing: p.drawing, id: p.ID, pointer: p.Pointer, area: p.area()}).peak(all)
+}
+
+func (w *wayOut) ratio() Value {
+	if w.storm.Known() && w.storm.Number == 0 {
+		return unknown(Lack{"/parts", "a storm inflow whose water reaches " + w.ID})
+	}
+	return outOf(w.least.flow.Number/w.storm.Number, w.least.flow, w.storm)
+}
