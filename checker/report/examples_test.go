@@ -36,6 +36,7 @@ func TestReportsOnExamples(t *testing.T) {
 		run := ofRun{designs: []report.Judged{judged}}
 		golden(name+".txt", func(b *bytes.Buffer) error { return run.write("text", b, options) })
 		golden(name+".json", func(b *bytes.Buffer) error { return run.write("json", b, options) })
+		golden(name+".md", func(b *bytes.Buffer) error { return run.write("markdown", b, options) })
 		golden(name+".figures.txt", func(b *bytes.Buffer) error { return report.Figures(b, r.Figures, options) })
 	}
 }

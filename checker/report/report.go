@@ -42,7 +42,7 @@ type Report interface {
 }
 
 // Kinds are the kinds of report that New makes.
-var Kinds = []string{"text", "json"}
+var Kinds = []string{"text", "json", "sarif", "alerts", "junit", "markdown"}
 
 // New begins a report of one of the Kinds.
 func New(kind string, w io.Writer, o Options) (Report, error) {
@@ -51,6 +51,14 @@ func New(kind string, w io.Writer, o Options) (Report, error) {
 		return &text{w: w, options: o}, nil
 	case "json":
 		return newJSON(w, o), nil
+	case "sarif":
+		return newSARIF(w, o, false), nil
+	case "alerts":
+		return newSARIF(w, o, true), nil
+	case "junit":
+		return newJUnit(w, o)
+	case "markdown":
+		return &comment{w: w, options: o}, nil
 	}
 	return nil, fmt.Errorf("no such kind of report: %q", kind)
 }
@@ -62,6 +70,7 @@ type Options struct {
 	Colour  bool            // colour for a terminal
 	Units   quantity.System // "" stands for the design's own
 	Figures bool            // JSON: every figure of every design too
+	Strict  bool            // JUnit: a warning is a failure too
 	AsOf    string          // the date that variances were held against, RFC 3339 full-date, or ""
 	Version string          // of the program, for JSON
 }

@@ -36,7 +36,7 @@ type reviewFlags struct {
 
 func addReviewFlags(flags *flagSet) *reviewFlags {
 	f := &reviewFlags{common: addCommon(flags)}
-	flags.StringArrayVar(&f.reports, "report", nil, "write a report of `KIND[=FILE]`, text or json, to FILE or to standard output; repeatable (default text)")
+	flags.StringArrayVar(&f.reports, "report", nil, "write a report of `KIND[=FILE]` (text, json, sarif, alerts, junit, markdown) to FILE or to standard output; repeatable (default text)")
 	flags.StringVar(&f.asOf, "as-of", "", "the `DATE`, YYYY-MM-DD, on which variances must not have expired (default today)")
 	flags.StringVar(&f.name, "name", "", "the `PATH` to name standard input by")
 	flags.BoolVar(&f.strict, "strict", false, "a warning also gives exit status 1")
