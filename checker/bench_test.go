@@ -21,15 +21,17 @@ func BenchmarkStages(b *testing.B) {
 	require.NoError(b, err)
 	d, problems := design.Read(passing, text)
 	require.Empty(b, problems)
-	c, f := newChecker(b), figures.Compute(d)
+	f := figures.Compute(d)
+	book, err := checker.New().Book(b.Context(), "")
+	require.NoError(b, err)
 	for _, stage := range []struct {
 		name string
 		do   func()
 	}{
-		{"load the rules", func() { newChecker(b) }},
+		{"load the rules", func() { _, _ = checker.New().Book(b.Context(), "") }},
 		{"read", func() { design.Read(passing, text) }},
 		{"compute", func() { figures.Compute(d) }},
-		{"judge", func() { c.Book().Judge(b.Context(), f, time.Now()) }},
+		{"judge", func() { book.Judge(b.Context(), f, time.Now()) }},
 	} {
 		b.Run(stage.name, func(b *testing.B) {
 			b.ReportAllocs()
@@ -43,7 +45,7 @@ func BenchmarkStages(b *testing.B) {
 // BenchmarkCheck checks so many designs of a folder by rules that are loaded
 // already.
 func BenchmarkCheck(b *testing.B) {
-	c := newChecker(b)
+	c := checker.New()
 	for _, n := range []int{1, 1000} {
 		b.Run(fmt.Sprint("designs=", n), func(b *testing.B) {
 			files := filesOf(copies(b, passing, n))

@@ -2,8 +2,7 @@
 // design, works out what the drawing implies, and holds that against the rule
 // book. It is the way in for another program.
 //
-//	c, err := checker.New()
-//	result := c.Check(ctx, "design.json")
+//	result := checker.New().Check(ctx, "design.json")
 //	fmt.Println(result.Status())
 package checker
 
@@ -20,10 +19,12 @@ import (
 	"greysill/rules"
 )
 
-// Checker checks designs by one rule book. It is safe for concurrent use.
+// Checker checks designs, each by the rule book of its region. It is safe for
+// concurrent use.
 type Checker struct {
-	book *rulebook.Book
-	asOf time.Time
+	books  *rulebook.Books
+	region string
+	asOf   time.Time
 }
 
 // Option is one choice about a Checker.
@@ -31,20 +32,26 @@ type Option func(*choices)
 
 type choices struct {
 	layers []rulebook.Layer
-	book   *rulebook.Book
+	books  *rulebook.Books
+	region string
 	asOf   time.Time
 }
 
-// WithLayers puts layers upon the base rules, a region's before a place's; the
+// WithLayers lays local amendments upon the base rules and the region's; the
 // later ones win.
 func WithLayers(layers ...rulebook.Layer) Option {
 	return func(c *choices) { c.layers = append(c.layers, layers...) }
 }
 
-// WithBook checks by a book that is loaded already, in place of the base rules
-// and any layers.
-func WithBook(b *rulebook.Book) Option {
-	return func(c *choices) { c.book = b }
+// WithBooks checks by these books, in place of those built in and any layers.
+func WithBooks(b *rulebook.Books) Option {
+	return func(c *choices) { c.books = b }
+}
+
+// InRegion judges every design as if it lay in the region, an ISO 3166-2 code;
+// without it, each lies where its location says.
+func InRegion(code string) Option {
+	return func(c *choices) { c.region = code }
 }
 
 // AsOf sets the day that variances are held against; without it, today.
@@ -52,36 +59,41 @@ func AsOf(day time.Time) Option {
 	return func(c *choices) { c.asOf = day }
 }
 
-// New loads the rules. An error is source.Problems: everything that is wrong
-// with them.
-func New(options ...Option) (*Checker, error) {
+// New makes a Checker. Rules are loaded when the first design of a region is
+// checked.
+func New(options ...Option) *Checker {
 	c := choices{asOf: time.Now()}
 	for _, choose := range options {
 		choose(&c)
 	}
 	go design.Prepare() // takes about as long as the rules
-	if c.book == nil {
-		base := rulebook.Layer{Name: rulebook.BaseName, FS: rules.FS}
-		book, err := rulebook.Load(context.Background(), append([]rulebook.Layer{base}, c.layers...)...)
-		if err != nil {
-			return nil, err
-		}
-		c.book = book
+	if c.books == nil {
+		c.books = rulebook.NewBooks(rulebook.Layer{Name: rulebook.BaseName, FS: rules.FS}, c.layers...)
 	}
-	return &Checker{book: c.book, asOf: c.asOf}, nil
+	return &Checker{books: c.books, region: c.region, asOf: c.asOf}
 }
 
-// Book gives the rules in force.
-func (c *Checker) Book() *rulebook.Book { return c.book }
+// Book gives the rules in force in a region, an ISO 3166-2 code; the base and
+// local amendments where the region has none of its own, or for "". An error is
+// source.Problems: everything that is wrong with the rules.
+func (c *Checker) Book(ctx context.Context, region string) (*rulebook.Book, error) {
+	if c.region != "" {
+		region = c.region
+	}
+	return c.books.In(ctx, region)
+}
 
 // Result is everything that was found for one design. Design, Figures and
-// Verdict are nil when there are Problems.
+// Verdict are nil when there are Problems, Figures and Verdict when the rules
+// are at fault.
 type Result struct {
 	Name     string // of the file
 	Design   *design.Design
 	Figures  *figures.Figures
 	Verdict  *rulebook.Verdict
 	Problems source.Problems // what keeps the file from being judged
+	Book     *rulebook.Book  // the rules that the design was held against
+	Rules    error           // what is wrong with the rules in force where the design lies
 }
 
 // Status gives what the check came to, warnings told from passes.
@@ -128,8 +140,11 @@ func (c *Checker) check(ctx context.Context, f File) *Result {
 		r.Design = nil
 		return r
 	}
+	if r.Book, r.Rules = c.Book(ctx, r.Design.Location.Region); r.Rules != nil {
+		return r
+	}
 	r.Figures = figures.Compute(r.Design)
-	r.Verdict = c.book.Judge(ctx, r.Figures, c.asOf)
+	r.Verdict = r.Book.Judge(ctx, r.Figures, c.asOf)
 	return r
 }
 

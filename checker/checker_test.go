@@ -22,15 +22,8 @@ const (
 	faulty  = "../examples/faulty-bed.json"
 )
 
-func newChecker(t testing.TB, options ...checker.Option) *checker.Checker {
-	t.Helper()
-	c, err := checker.New(options...)
-	require.NoError(t, err)
-	return c
-}
-
 func TestOutcome(t *testing.T) {
-	c := newChecker(t)
+	c := checker.New()
 	for path, want := range map[string]rulebook.Status{
 		passing:          rulebook.Pass,
 		faulty:           rulebook.Fail,
@@ -45,7 +38,7 @@ func TestOutcome(t *testing.T) {
 }
 
 func TestCheckBytesIsCheck(t *testing.T) {
-	c := newChecker(t)
+	c := checker.New()
 	text, err := os.ReadFile(faulty)
 	require.NoError(t, err)
 	fromFile, fromText := c.Check(t.Context(), faulty), c.CheckBytes(t.Context(), "in memory", text)
@@ -54,7 +47,7 @@ func TestCheckBytesIsCheck(t *testing.T) {
 }
 
 func TestFindingsStandInTheDocument(t *testing.T) {
-	r := newChecker(t).Check(t.Context(), faulty)
+	r := checker.New().Check(t.Context(), faulty)
 	for i := range r.Verdict.Findings {
 		f := &r.Verdict.Findings[i]
 		at := r.Verdict.Position(f.Item)
@@ -63,16 +56,20 @@ func TestFindingsStandInTheDocument(t *testing.T) {
 	}
 }
 
+const county = `{"amendment": {"format": "greysill-amendment/1", "name": "Harrow County", "authority": "Harrow County", "edition": "2021", "checked": "2026-05-31"}}`
+
 func TestRefusedRules(t *testing.T) {
-	bad := rulebook.Layer{Name: "county", FS: fstest.MapFS{"a/b.rego": {Data: []byte("package x")}}}
-	_, err := checker.New(checker.WithLayers(bad))
+	bad := rulebook.Layer{Name: "county", FS: fstest.MapFS{"amendment.json": {Data: []byte(county)}, "a/b.rego": {Data: []byte("package x")}}}
+	r := checker.New(checker.WithLayers(bad)).Check(t.Context(), passing)
 	var problems source.Problems
-	require.ErrorAs(t, err, &problems)
+	require.ErrorAs(t, r.Rules, &problems)
 	require.Equal(t, "county/a/b.rego", problems[0].File)
+	require.Equal(t, rulebook.Unjudged, r.Status())
+	require.Nil(t, r.Verdict)
 }
 
 func TestRuleThatCannotBeJudged(t *testing.T) {
-	broken := rulebook.Layer{Name: "county", FS: fstest.MapFS{"a/b.rego": {Data: []byte(`# METADATA
+	broken := rulebook.Layer{Name: "county", FS: fstest.MapFS{"amendment.json": {Data: []byte(county)}, "a/b.rego": {Data: []byte(`# METADATA
 # title: T.
 # description: D.
 # custom:
@@ -86,7 +83,7 @@ import rego.v2
 
 proved contains "nobody" if true
 `)}}}
-	r := newChecker(t, checker.WithLayers(broken)).Check(t.Context(), passing)
+	r := checker.New(checker.WithLayers(broken)).Check(t.Context(), passing)
 	require.Equal(t, rulebook.Unjudged, r.Status())
 	require.Len(t, r.Verdict.Broken, 1)
 }
@@ -125,7 +122,7 @@ func TestCheckAllKeepsTheOrder(t *testing.T) {
 	files[30] = checker.File{Name: "-", Read: true, Text: text}
 	files[31] = checker.File{Name: "-", Read: true, Problems: source.Problems{{Found: "the file is too large"}}}
 	paths[30], paths[31] = "-", "-"
-	err = newChecker(t).CheckAll(t.Context(), files, func(r *checker.Result) error {
+	err = checker.New().CheckAll(t.Context(), files, func(r *checker.Result) error {
 		names, outcomes = append(names, r.Name), append(outcomes, r.Status())
 		return nil
 	})
@@ -139,7 +136,7 @@ func TestCheckAllKeepsTheOrder(t *testing.T) {
 }
 
 func TestCheckAllEndsEarly(t *testing.T) {
-	c, files := newChecker(t), filesOf(copies(t, passing, 20))
+	c, files := checker.New(), filesOf(copies(t, passing, 20))
 	full := errors.New("the disk is full")
 	seen := 0
 	require.ErrorIs(t, c.CheckAll(t.Context(), files, func(*checker.Result) error {
@@ -159,11 +156,7 @@ func TestCheckAllEndsEarly(t *testing.T) {
 }
 
 func ExampleChecker() {
-	c, err := checker.New(checker.AsOf(time.Date(2026, 6, 1, 0, 0, 0, 0, time.UTC)))
-	if err != nil {
-		fmt.Println(err)
-		return
-	}
+	c := checker.New(checker.AsOf(time.Date(2026, 6, 1, 0, 0, 0, 0, time.UTC)))
 	for _, r := range []*checker.Result{
 		c.Check(context.Background(), "../examples/passing-bed.json"),
 		c.CheckBytes(context.Background(), "sketch.json", []byte(`{"format": "greywater-design/1"}`)),

@@ -15,7 +15,7 @@ import (
 
 func checkText(t *testing.T, name, text string) *checker.Result {
 	t.Helper()
-	result := newChecker(t).CheckBytes(t.Context(), name, []byte(text))
+	result := checker.New().CheckBytes(t.Context(), name, []byte(text))
 	require.Empty(t, result.Problems)
 	require.Empty(t, result.Verdict.Broken)
 	return result

@@ -41,6 +41,9 @@ func (c *comment) Design(j *Judged) error {
 	if n.status != rulebook.Pass || n.Varied > 0 {
 		m.heading(3, statusWords[n.status]+": "+a.heading())
 		m.paragraph(escaped(capital(n.words())) + ". " + code(j.Name))
+		if j.Book != nil {
+			m.paragraph(escaped(inForce(j.Book, j.Design)))
+		}
 		m.problems(j.Problems)
 		m.findings(a)
 	}

@@ -59,6 +59,9 @@ func counting(rs []remark) string {
 func (l *letter) ending(t tally) {
 	l.heading("What holds")
 	l.held(t)
+	if l.judged.Book != nil {
+		l.amendments(l.judged.Book, false)
+	}
 	if cautions := l.judged.cautions(); len(cautions) > 0 {
 		l.heading("Take care")
 		for i, c := range cautions {

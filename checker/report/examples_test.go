@@ -23,15 +23,14 @@ func TestReportsOnExamples(t *testing.T) {
 	const asOf = "2026-06-01"
 	day, err := time.Parse(time.DateOnly, asOf)
 	require.NoError(t, err)
-	check, err := checker.New(checker.AsOf(day))
-	require.NoError(t, err)
+	check := checker.New(checker.AsOf(day))
 	examples, err := filepath.Glob("examples/*.json")
 	require.NoError(t, err)
 	require.NotEmpty(t, examples)
 	for _, file := range examples {
 		name := strings.TrimSuffix(filepath.Base(file), ".json")
 		r := check.Check(t.Context(), file)
-		judged := report.Judged{Name: r.Name, Design: r.Design, Figures: r.Figures, Verdict: r.Verdict, Problems: r.Problems, Book: check.Book()}
+		judged := report.Judged{Name: r.Name, Design: r.Design, Figures: r.Figures, Verdict: r.Verdict, Problems: r.Problems, Book: r.Book}
 		options := report.Options{Version: "1.0", AsOf: asOf}
 		run := ofRun{designs: []report.Judged{judged}}
 		golden(name+".txt", func(b *bytes.Buffer) error { return run.write("text", b, options) })

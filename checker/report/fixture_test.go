@@ -150,7 +150,13 @@ type book struct {
 	rules    []*rulebook.Rule
 	limits   []*rulebook.Limit
 	cautions map[string]string
+
+	amendments []*rulebook.Amendment
+	asides     []*rulebook.SetAside
 }
+
+func (b *book) Amendments() []*rulebook.Amendment { return b.amendments }
+func (b *book) SetAside() []*rulebook.SetAside    { return b.asides }
 
 func (b *book) Rules() []*rulebook.Rule   { return b.rules }
 func (b *book) Limits() []*rulebook.Limit { return b.limits }
@@ -220,10 +226,22 @@ func harrow() *book {
 			SetBy: "base", Sources: []figures.Citation{published}, Caution: "drowning", Remedy: "Draw an overflow.",
 		},
 	}
-	return &book{rules, []*rulebook.Limit{greatest, least, field, tank}, map[string]string{
+	cautions := map[string]string{
 		"drowning":  "Children drown in very little water. Fence what lies open.",
 		"pathogens": "Greywater carries germs. Wear gloves and wash afterwards.",
+	}
+	return &book{rules, []*rulebook.Limit{greatest, least, field, tank}, cautions, []*rulebook.Amendment{harrowAmendment()}, []*rulebook.SetAside{
+		{Rule: "clearances/public_main", Reason: "There is no public main in the county.", Source: practice, SetBy: "Harrow County"},
 	}}
+}
+
+func harrowAmendment() *rulebook.Amendment {
+	return &rulebook.Amendment{
+		Name: "Harrow County", Authority: "Harrow County Health Office", Edition: "ordinance of 2021", Checked: "2026-05-31", About: "For sites outside the town.",
+		Replaced:   []*rulebook.Replacement{{Rule: "diversion/second_route", Reason: "The county lets a cesspool take the second route."}},
+		NotCovered: []*rulebook.Gap{{Topic: "snow loads", Why: "The ordinance does not name them."}},
+		Limits:     []string{"well_from_field"},
+	}
 }
 
 func (b *book) rule(t testing.TB, id string) *rulebook.Rule {

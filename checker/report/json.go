@@ -189,14 +189,32 @@ func measuredJSON(m *rulebook.Measured, s speaker) jsonMeasured {
 }
 
 func bookJSON(b Book) jsonBook {
-	book := jsonBook{Rules: []jsonRule{}, Limits: []jsonLimit{}}
+	book := jsonBook{Amendments: []jsonAmendment{}, Rules: []jsonRule{}, SetAside: []jsonAside{}, Limits: []jsonLimit{}}
+	for _, a := range b.Amendments() {
+		book.Amendments = append(book.Amendments, amendmentJSON(a))
+	}
 	for _, r := range b.Rules() {
-		book.Rules = append(book.Rules, jsonRule{r.ID, r.Title, r.Level, r.NotShown, r.SetBy, r.Replaces})
+		rule := jsonRule{ID: r.ID, Assertion: r.Title, Level: r.Level, NotShown: r.NotShown, SetBy: r.SetBy, Replaces: r.Replaces}
+		for _, c := range r.Changes {
+			rule.Changes = append(rule.Changes, jsonChange{c.Level, c.NotShown, c.OldLevel, c.OldNotShown, c.Reason, jsonSource(c.Source), c.SetBy})
+		}
+		book.Rules = append(book.Rules, rule)
+	}
+	for _, a := range b.SetAside() {
+		book.SetAside = append(book.SetAside, jsonAside{a.Rule, a.Reason, jsonSource(a.Source), a.SetBy})
 	}
 	for _, l := range b.Limits() {
 		book.Limits = append(book.Limits, limitJSON(l))
 	}
 	return book
+}
+
+func amendmentJSON(a *rulebook.Amendment) jsonAmendment {
+	amendment := jsonAmendment{a.Name, a.Region, a.Authority, a.Edition, a.Checked, a.About, orEmpty(a.Limits), []jsonGap{}}
+	for _, g := range a.NotCovered {
+		amendment.NotCovered = append(amendment.NotCovered, jsonGap{g.Topic, g.Why})
+	}
+	return amendment
 }
 
 func limitJSON(l *rulebook.Limit) jsonLimit {

@@ -128,8 +128,43 @@ type jsonProblem struct {
 }
 
 type jsonBook struct {
-	Rules  []jsonRule  `json:"rules"`
-	Limits []jsonLimit `json:"limits"`
+	Amendments []jsonAmendment `json:"amendments"`
+	Rules      []jsonRule      `json:"rules"`
+	SetAside   []jsonAside     `json:"set_aside"`
+	Limits     []jsonLimit     `json:"limits"`
+}
+
+type jsonAmendment struct {
+	Name       string    `json:"name"`
+	Region     string    `json:"region,omitempty"`
+	Authority  string    `json:"authority"`
+	Edition    string    `json:"edition"`
+	Checked    string    `json:"checked"`
+	About      string    `json:"about,omitempty"`
+	Limits     []string  `json:"limits"`
+	NotCovered []jsonGap `json:"not_covered"`
+}
+
+type jsonGap struct {
+	Topic string `json:"topic"`
+	Why   string `json:"why"`
+}
+
+type jsonAside struct {
+	Rule   string     `json:"rule"`
+	Reason string     `json:"reason"`
+	Source jsonSource `json:"source"`
+	SetBy  string     `json:"set_by"`
+}
+
+type jsonChange struct {
+	Level       rulebook.Level `json:"level"`
+	NotShown    rulebook.Level `json:"not_shown"`
+	OldLevel    rulebook.Level `json:"old_level"`
+	OldNotShown rulebook.Level `json:"old_not_shown"`
+	Reason      string         `json:"reason"`
+	Source      jsonSource     `json:"source"`
+	SetBy       string         `json:"set_by"`
 }
 
 type jsonRule struct {
@@ -139,6 +174,7 @@ type jsonRule struct {
 	NotShown  rulebook.Level `json:"not_shown"`
 	SetBy     string         `json:"set_by"`
 	Replaces  string         `json:"replaces,omitempty"`
+	Changes   []jsonChange   `json:"changes,omitempty"`
 }
 
 type jsonLimit struct {

@@ -63,7 +63,11 @@ type junitReason struct {
 
 // Design writes one design's suite.
 func (u *junit) Design(j *Judged) error {
-	s := &junitSuite{Name: source.Clean(j.Name), Output: strings.Join(append(j.cautions(), localCode), "\n")}
+	said := append(j.cautions(), localCode)
+	if j.Book != nil {
+		said = append([]string{inForce(j.Book, j.Design)}, said...)
+	}
+	s := &junitSuite{Name: source.Clean(j.Name), Output: plainly(strings.Join(said, " "))}
 	for _, p := range j.Problems {
 		s.add(junitCase{Class: "design", Name: "The file can be read as a design, " + lineColumn(p.Position), Error: reason("unreadable", p.Position.String()+": "+sentence(p.Sentence()))})
 	}

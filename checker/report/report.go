@@ -31,6 +31,8 @@ type Book interface {
 	Limits() []*rulebook.Limit // sorted by name
 	Limit(name string) (*rulebook.Limit, bool)
 	Caution(key string) (string, bool)
+	Amendments() []*rulebook.Amendment // upon the base, the last one winning
+	SetAside() []*rulebook.SetAside    // rules that amendments take out of force
 }
 
 // Report is one report of a run, written design by design, so that a long run is

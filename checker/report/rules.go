@@ -23,6 +23,7 @@ func Rules(w io.Writer, book Book, o Options) error {
 			p.put(1, ink, capital(ruleOrigin(r))+".")
 		}
 	}
+	p.amendments(book, true)
 	_, err := io.WriteString(w, p.String())
 	return err
 }
@@ -37,6 +38,9 @@ func Rule(w io.Writer, book Book, r *rulebook.Rule, o Options) error {
 	p.hang(0, ink, "What it looks at: "+r.Subjects.Doc+" (List "+r.Subjects.Name+" of the figures.)")
 	p.hang(0, ink, "Where it is not proved to hold: "+consequence(r.Level)+".")
 	p.hang(0, ink, "Where the design does not show enough: "+consequence(r.NotShown)+".")
+	for _, c := range r.Changes {
+		p.hang(0, ink, "Changed by "+c.SetBy+": "+levelled(c))
+	}
 	p.hang(0, ink, "What to do, with what each finding puts for the brackets: "+unfilled(r.Remedy))
 	speaker{o.units(nil)}.measures(p, book, r)
 	p.sources(r.Sources)

@@ -89,6 +89,7 @@ func (s *sarif) run(b Book) *sarifRun {
 		for _, r := range b.Rules() {
 			run.add(ruleSARIF(b, r))
 		}
+		run.Properties = &sarifBelonging{InForce: inForce(b, nil)}
 	}
 	s.places[b] = run
 	s.runs = append(s.runs, run)

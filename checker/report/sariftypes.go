@@ -14,8 +14,13 @@ type sarifRun struct {
 	Invocations []sarifInvocation `json:"invocations"`
 	ColumnKind  string            `json:"columnKind"`
 	Results     []sarifResult     `json:"results"`
+	Properties  *sarifBelonging   `json:"properties,omitempty"`
 
 	index map[string]int // of the rules, by id
+}
+
+type sarifBelonging struct {
+	InForce string `json:"inForce"`
 }
 
 type sarifTool struct {

@@ -57,6 +57,9 @@ func (l *letter) write() {
 	}
 	v := l.judged.Verdict
 	l.opening(tallyOf(l.judged))
+	if l.judged.Book != nil {
+		l.put(0, ink, inForce(l.judged.Book, l.judged.Design))
+	}
 	l.section("What fails", remarks(v, failed), l.remark)
 	l.section("Warnings", remarks(v, warned), l.remark)
 	l.section("Not shown on the design", remarks(v, notShown), l.missing)

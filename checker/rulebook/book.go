@@ -9,17 +9,21 @@ import (
 	"sync"
 	"time"
 
+	"github.com/open-policy-agent/opa/v1/ast"
+
 	"greysill/checker/source"
 )
 
 // Book is the rules in force with their limits and cautions, ready to judge
 // designs. It does not change and is safe for concurrent use.
 type Book struct {
-	rules    []*Rule
-	limits   []*Limit
-	cautions map[string]string
-	queries  []query       // one for each rule
-	deadline time.Duration // for one rule and one design
+	rules      []*Rule
+	limits     []*Limit
+	cautions   map[string]string
+	amendments []*Amendment
+	asides     []*SetAside
+	queries    []query       // one for each rule
+	deadline   time.Duration // for one rule and one design
 }
 
 // Rules gives the rules in force by topic, what can do the most harm first, and
@@ -53,50 +57,50 @@ func (b *Book) Caution(key string) (string, bool) {
 	return words, ok
 }
 
-// Load reads the layers, the base first, and refuses the whole with every
-// problem that there is, as source.Problems, before any design is read. Tests of
-// rules (files named *_test.rego) are no part of the book.
+// Amendments gives the amendments that are laid upon the base, in their order.
+func (b *Book) Amendments() []*Amendment { return slices.Clone(b.amendments) }
+
+// SetAside gives the rules that amendments take out of force, in their order.
+func (b *Book) SetAside() []*SetAside { return slices.Clone(b.asides) }
+
+// Load reads the layers, the base first and amendments upon it, and refuses the
+// whole with every problem that there is, as source.Problems, before any design
+// is read. Tests of rules (files named *_test.rego) are no part of the book.
 func Load(ctx context.Context, layers ...Layer) (*Book, error) {
-	s, around := &strict{}, surroundings{limits: map[string]*Limit{}, cautions: map[string]string{}}
-	inForce, replaced := map[string]*file{}, map[string]string{}
+	a := newAssembly()
 	for _, layer := range layers {
 		if ctx.Err() != nil {
 			return nil, context.Cause(ctx)
 		}
-		all, problems := readLayer(layer)
-		s.problems = append(s.problems, problems...)
-		if all.limits != nil {
-			s.readLimits(all.limits, around.limits)
-		}
-		if all.cautions != nil {
-			s.readCautions(all.cautions, around.cautions)
-		}
-		for _, f := range all.rules {
-			if before := inForce[f.path]; before != nil {
-				replaced[f.path] = before.layer.Name
-			}
-			inForce[f.path] = f
-		}
+		a.lay(layer)
 	}
-	if len(around.limits) == 0 && limitsWanted(inForce) {
-		return nil, noLimits(layers, s.problems)
+	if len(a.around.limits) == 0 && limitsWanted(a.inForce) {
+		return nil, noLimits(layers, a.problems)
 	}
-	modules, problems := readRules(inForce, around)
+	modules, problems := readRules(a.inForce, a.around)
+	for _, m := range modules {
+		a.changeLevels(m)
+	}
+	a.unusedLimits(modules)
 	compiler, refused := compile(modules)
 	problems = append(problems, besides(refused, problems)...)
-	if problems = tidy(append(s.problems, problems...)); len(problems) > 0 {
+	if problems = tidy(append(a.problems, problems...)); len(problems) > 0 {
 		return nil, problems
 	}
 	if len(modules) == 0 {
 		return nil, noRules(layers)
 	}
-	b := &Book{deadline: deadline, cautions: around.cautions, limits: sortedLimits(around.limits)}
+	return a.book(compiler, modules), nil
+}
+
+func (a *assembly) book(compiler *ast.Compiler, modules []*module) *Book {
+	b := &Book{deadline: deadline, cautions: a.around.cautions, limits: sortedLimits(a.around.limits), amendments: a.amendments, asides: a.asides}
 	store := storeOf(b.limits)
 	for _, m := range modules {
-		m.rule.Replaces = replaced[m.path]
+		m.rule.Replaces = a.replaced[m.path]
 		b.rules, b.queries = append(b.rules, m.rule), append(b.queries, newQuery(compiler, store, m.rule))
 	}
-	return b, nil
+	return b
 }
 
 // limitsWanted reports whether any rule compares with a limit.

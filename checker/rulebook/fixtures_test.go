@@ -69,9 +69,24 @@ const wellLimits = `{
 
 const wellCautions = `{"cautions": {"germs": "Greywater carries germs."}}`
 
-// layer gives a layer of the files named, with those above where none is given.
+// amendmentOf is an amendment.json with further entries.
+func amendmentOf(name, entries string) string {
+	return `{"amendment": {"format": "greysill-amendment/1", "name": "` + name + `", "authority": "Harrow County", "edition": "2021", "checked": "2026-05-31"` + entries + `}}`
+}
+
+const replacesWell = `, "replaced": [{"rule": "clearances/well", "reason": "R."}]`
+
+// layer gives a layer of the files named. One above the base gets the
+// amendment.json that it needs, unless it has one.
 func layer(name string, files map[string]string) Layer {
 	fsys := fstest.MapFS{}
+	if name != BaseName {
+		entries := ""
+		if files["clearances/well.rego"] != "" {
+			entries = replacesWell
+		}
+		fsys["amendment.json"] = &fstest.MapFile{Data: []byte(amendmentOf(name, entries))}
+	}
 	for file, text := range files {
 		fsys[file] = &fstest.MapFile{Data: []byte(text)}
 	}

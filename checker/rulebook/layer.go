@@ -18,8 +18,10 @@ const BaseName = "base"
 // replaces an earlier one's with the same id whole, so that the two can never
 // merge; a later limit or caution replaces the one of the same name.
 type Layer struct {
-	Name string // said in reports of whatever the layer sets, and before its files' names in messages
+	Name string // before its files' names in messages; of the base, said in reports too
 	FS   fs.FS
+
+	title string // of an amendment, said in reports of whatever it sets
 }
 
 // The bounds of a layer.
@@ -36,6 +38,14 @@ type file struct {
 }
 
 func (f *file) name() string { return path.Join(f.layer.Name, f.path) }
+
+// setBy gives the name by which reports say who set what the file holds.
+func (f *file) setBy() string {
+	if f.layer.title != "" {
+		return f.layer.title
+	}
+	return f.layer.Name
+}
 
 func (f *file) whole(found, expected, remedy string) source.Problem {
 	return source.Problem{Position: source.Position{File: f.name()}, Found: found, Expected: expected, Remedy: remedy}

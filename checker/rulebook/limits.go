@@ -15,31 +15,29 @@ const limitsFormat = "greysill-limits/1"
 var nameForm = regexp.MustCompile(`^[a-z][a-z0-9_]*$`)
 
 // readLimits adds the limits of a layer to those that are there, replacing the
-// ones of the same name.
-func (s *strict) readLimits(f *file, limits map[string]*Limit) {
+// ones of the same name, and gives their names. What is new is told.
+func (s *strict) readLimits(f *file, limits map[string]*Limit, added func(name string, e *entry)) []string {
 	root := s.document(f)
 	if root == nil || !s.record(root, "$schema", "format", "limits") {
-		return
+		return nil
 	}
 	if format := s.required(root, "format"); format != nil {
 		choice(s, format, "format", limitsFormat)
 	}
 	all := s.required(root, "limits")
 	if all == nil {
-		return
+		return nil
 	}
 	members := s.entries(all)
 	for _, name := range all.names {
-		limit := s.limit(members[name], name)
-		limit.SetBy = f.layer.Name
-		if before := limits[name]; before != nil {
-			limit.Replaced = before
-			if limit.Dimension != "" && limit.Dimension != before.Dimension {
-				s.fail(members[name], "the limit is of dimension "+string(limit.Dimension), string(before.Dimension)+", as the limit that it replaces", "")
-			}
+		limit := s.limit(members[name], name, limits[name])
+		limit.SetBy = f.setBy()
+		if limits[name] == nil {
+			added(name, members[name])
 		}
 		limits[name] = limit
 	}
+	return all.names
 }
 
 // document reads a JSON file, nil when it cannot be read.
@@ -52,19 +50,23 @@ func (s *strict) document(f *file) *entry {
 	return jsonEntry(doc, "", doc.Value())
 }
 
-func (s *strict) limit(e *entry, name string) *Limit {
-	limit := &Limit{Name: name}
+// limit reads one limit. One that replaces another measures the same, and may
+// leave out what it means.
+func (s *strict) limit(e *entry, name string, before *Limit) *Limit {
+	limit := &Limit{Name: name, Replaced: before}
 	if !nameForm.MatchString(name) {
 		s.problems = append(s.problems, e.problem(e.nameAt, source.Quote(name)+" cannot name a limit", "small letters, digits and underscores, a letter first", ""))
 	}
 	if !s.record(e, "value", "dimension", "meaning", "source", "note") {
 		return limit
 	}
-	limit.Meaning = s.text(e, "meaning")
-	limit.Note = s.optional(e, "note")
-	if dimension := s.required(e, "dimension"); dimension != nil {
-		limit.Dimension = choice(s, dimension, "dimension", dimensions...)
+	if before == nil || e.record["meaning"] != nil {
+		limit.Meaning = s.text(e, "meaning")
+	} else {
+		limit.Meaning = before.Meaning
 	}
+	limit.Note = s.optional(e, "note")
+	limit.Dimension = s.dimension(e, before)
 	if citation := s.required(e, "source"); citation != nil {
 		limit.Source = s.citation(citation)
 	}
@@ -77,6 +79,21 @@ func (s *strict) limit(e *entry, name string) *Limit {
 		limit.Value = rounded(q.Value)
 	}
 	return limit
+}
+
+func (s *strict) dimension(e *entry, before *Limit) quantity.Dimension {
+	if before != nil && e.record["dimension"] == nil {
+		return before.Dimension
+	}
+	written := s.required(e, "dimension")
+	if written == nil {
+		return ""
+	}
+	dimension := choice(s, written, "dimension", dimensions...)
+	if before != nil && dimension != "" && dimension != before.Dimension {
+		s.fail(written, "the limit is of dimension "+string(dimension), string(before.Dimension)+", as the limit that it replaces", "")
+	}
+	return dimension
 }
 
 // citation reads where something comes from.
@@ -93,17 +110,23 @@ func (s *strict) citation(e *entry) figures.Citation {
 	return c
 }
 
-// readCautions adds the cautions of a layer to those that are there.
+// readCautions adds the cautions of a layer to those that are there. None is ever
+// replaced: an amendment may warn of more, not of less.
 func (s *strict) readCautions(f *file, cautions map[string]string) {
 	root := s.document(f)
 	if root == nil || !s.record(root, "cautions") {
 		return
 	}
-	if all := s.required(root, "cautions"); all != nil {
-		s.entries(all)
-		for _, name := range all.names {
-			cautions[name] = s.text(all, name)
+	all := s.required(root, "cautions")
+	if all == nil {
+		return
+	}
+	members := s.entries(all)
+	for _, name := range all.names {
+		if cautions[name] != "" {
+			s.fail(members[name], "the caution "+source.Quote(name)+" is there already; its words stay", "a caution under a name of its own", "")
 		}
+		cautions[name] = s.text(all, name)
 	}
 }
 

@@ -246,8 +246,8 @@ func TestLaterLayersWin(t *testing.T) {
 }
 
 func TestUnusedLimits(t *testing.T) {
-	unused := layer("US-ZZ", map[string]string{"limits.json": replacedIn(t, wellLimits, `"from_tank"`, `"from_barn"`)})
-	b := load(t, wellLayer(), unused)
+	unused := replacedIn(t, wellLimits, `"limits": {`, `"limits": {"from_barn": {"value": "9 ft", "dimension": "length", "meaning": "M.", "source": {"title": "S", "standing": "published"}},`)
+	b := load(t, layer(BaseName, map[string]string{"clearances/well.rego": wellRule, "limits.json": unused, "cautions.json": wellCautions}))
 	require.Len(t, b.UnusedLimits(), 1)
 	require.Equal(t, "from_barn", b.UnusedLimits()[0].Name)
 }

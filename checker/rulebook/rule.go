@@ -31,8 +31,9 @@ type Rule struct {
 	Remedy   string // a template: {field}, {limit}, {short}, {subject}, {part}, {feature}
 	Caution  string // key into the book's cautions, "" when nobody can be hurt
 	Sources  []figures.Citation
-	SetBy    string // name of the layer that the rule comes from
-	Replaces string // name of the layer whose rule it replaced, "" when none
+	SetBy    string         // name of the layer that the rule comes from
+	Replaces string         // name of the layer whose rule it replaced, "" when none
+	Changes  []*LevelChange // of Level and NotShown by amendments, in their order
 
 	excuses bool     // whether its module defines excused
 	limits  []string // names of the limits that its module compares with

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"context"
 	"fmt"
 	"io"
 	"os"
@@ -11,13 +10,16 @@ import (
 	"greysill/checker/quantity"
 	"greysill/checker/report"
 	"greysill/checker/rulebook"
+	"greysill/checker/source"
 	"greysill/rules"
 )
 
 // common are the flags that several commands share.
 type common struct {
-	units string
-	rules string
+	units  string
+	rules  string
+	region string
+	amend  []string
 }
 
 func addUnits(flags *flagSet) *common {
@@ -29,6 +31,8 @@ func addUnits(flags *flagSet) *common {
 func addCommon(flags *flagSet) *common {
 	f := addUnits(flags)
 	flags.StringVar(&f.rules, "rules", "", "use the rule book in the folder `DIR` in place of the one built in")
+	flags.StringVar(&f.region, "region", "", "use the amendment of the region `CODE` (ISO 3166-2, such as US-UT) in place of that of the design's location")
+	flags.StringArrayVar(&f.amend, "amend", nil, "lay the amendment in the folder `DIR` upon the rules; repeatable, the last one wins")
 	return f
 }
 
@@ -40,17 +44,43 @@ func (f *common) check() error {
 	return fmt.Errorf("--units: no such system of units: %q; us and si are known", f.units)
 }
 
-// book loads the rules in force. A folder of rules is read as a world of its own:
-// no link in it leads out.
-func (f *common) book(ctx context.Context) (*rulebook.Book, error) {
-	if f.rules == "" {
-		return rulebook.Load(ctx, rulebook.Layer{Name: rulebook.BaseName, FS: rules.FS})
+// books gives the rule books in force. Each folder of rules is read as a world of
+// its own: no link in it leads out.
+func (f *common) books() (*rulebook.Books, error) {
+	base := rulebook.Layer{Name: rulebook.BaseName, FS: rules.FS}
+	var err error
+	if f.rules != "" {
+		if base, err = folder("--rules", f.rules); err != nil {
+			return nil, err
+		}
 	}
-	root, err := os.OpenRoot(f.rules)
+	local := make([]rulebook.Layer, len(f.amend))
+	for i, dir := range f.amend {
+		if local[i], err = folder("--amend", dir); err != nil {
+			return nil, err
+		}
+	}
+	books := rulebook.NewBooks(base, local...)
+	if f.region != "" && !books.Amended(f.region) {
+		return nil, noSuchRegion(f.region, books.Regions())
+	}
+	return books, nil
+}
+
+func folder(flag, dir string) (rulebook.Layer, error) {
+	root, err := os.OpenRoot(dir)
 	if err != nil {
-		return nil, fmt.Errorf("greysill: --rules: %s is not a folder that can be read", f.rules)
+		return rulebook.Layer{}, fmt.Errorf("greysill: %s: %s is not a folder that can be read", flag, dir)
 	}
-	return rulebook.Load(ctx, rulebook.Layer{Name: f.rules, FS: root.FS()})
+	return rulebook.Layer{Name: dir, FS: root.FS()}, nil
+}
+
+func noSuchRegion(code string, codes []string) error {
+	hint := "greysill regions lists them"
+	if near := source.Nearest(code, codes); near != "" {
+		hint = "did you mean " + near + "?"
+	}
+	return fmt.Errorf("greysill: --region: there is no amendment for %q; %s", code, hint)
 }
 
 // options says how a report to w is to look. Only a terminal gets colour, and

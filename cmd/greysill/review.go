@@ -4,8 +4,10 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"io"
 	"os"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"time"
 
@@ -63,9 +65,10 @@ func review(ctx context.Context, c console, args []string) int {
 	if err := job.spare(files.files); err != nil {
 		return badUsage(c, "review", err)
 	}
-	if job.book, err = f.book(ctx); err != nil {
+	if job.books, err = f.books(); err != nil {
 		return unusable(c, err)
 	}
+	go job.ahead(ctx, files.files)
 	return job.run(ctx, c, files)
 }
 
@@ -74,7 +77,7 @@ type job struct {
 	*reviewFlags
 	targets []target
 	day     time.Time
-	book    *rulebook.Book
+	books   *rulebook.Books
 }
 
 // job checks what the command line asks for, err being what parsing it gave.
@@ -148,23 +151,64 @@ func (j *job) run(ctx context.Context, c console, in inputs) int {
 		return unusable(c, fmt.Errorf("greysill: cannot write: %w", err))
 	}
 	defer out.discard()
-	check, err := checker.New(checker.WithBook(j.book), checker.AsOf(j.day))
-	if err != nil {
-		return unusable(c, err)
-	}
-	worst := exitPass
-	err = check.CheckAll(ctx, j.files(c, in.files), func(r *checker.Result) error {
+	check, worst := checker.New(checker.WithBooks(j.books), checker.InRegion(j.region), checker.AsOf(j.day)), exitPass
+	err := check.CheckAll(ctx, j.files(c, in.files), func(r *checker.Result) error {
+		if r.Rules != nil {
+			return r.Rules
+		}
 		worst = max(worst, j.status(r))
-		return out.design(&report.Judged{Name: r.Name, Design: r.Design, Figures: r.Figures, Verdict: r.Verdict, Problems: r.Problems, Book: j.book})
+		return out.design(judged(r))
 	})
 	if err == nil {
 		err = out.finish(in.skipped)
+	}
+	var rules source.Problems
+	if errors.As(err, &rules) {
+		return unusable(c, rules)
 	}
 	if err != nil {
 		return unusable(c, fmt.Errorf("greysill: %w", err))
 	}
 	return worst
 }
+
+func judged(r *checker.Result) *report.Judged {
+	j := &report.Judged{Name: r.Name, Design: r.Design, Figures: r.Figures, Verdict: r.Verdict, Problems: r.Problems}
+	if r.Book != nil {
+		j.Book = r.Book
+	}
+	return j
+}
+
+// ahead loads the rules that the first design will want while it is being read.
+// The region is a guess, and a wrong one costs nothing but time.
+func (j *job) ahead(ctx context.Context, files []string) {
+	region := j.region
+	if region == "" {
+		region = glimpse(files[0])
+	}
+	_, _ = j.books.In(ctx, region)
+}
+
+// glimpse looks for a region near the beginning of a design. It leaves alone what
+// can be read only once.
+func glimpse(file string) string {
+	if info, err := os.Stat(file); err != nil || !info.Mode().IsRegular() {
+		return ""
+	}
+	f, err := os.Open(file)
+	if err != nil {
+		return ""
+	}
+	defer f.Close()
+	head, _ := io.ReadAll(io.LimitReader(f, 4096))
+	if found := regionEntry.FindSubmatch(head); found != nil {
+		return string(found[1])
+	}
+	return ""
+}
+
+var regionEntry = regexp.MustCompile(`"region"\s*:\s*"([^"]*)"`)
 
 // status gives the exit status that one design comes to.
 func (j *job) status(r *checker.Result) int {

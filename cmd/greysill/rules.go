@@ -31,7 +31,11 @@ func listRules(ctx context.Context, c console, args []string) int {
 	if err != nil {
 		return badUsage(c, "rules", err)
 	}
-	book, err := common.book(ctx)
+	books, err := common.books()
+	if err != nil {
+		return unusable(c, err)
+	}
+	book, err := books.In(ctx, common.region)
 	if err != nil {
 		return unusable(c, err)
 	}
