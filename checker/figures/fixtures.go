@@ -23,7 +23,7 @@ var fixtureTable = tabulate(
 			func(f fixture) Value { return f.entry("flow", f.Flow) }},
 		{Field{Name: "surge_volume", Kind: Number, Dimension: quantity.Volume, Doc: "Water that comes at once: that of one use, as stated."},
 			func(f fixture) Value { return f.entry("volume_per_use", f.VolumePerUse) }},
-		{Field{Name: "discharge_rate", Kind: Number, Dimension: quantity.Flow, Doc: "How fast it drains while it drains, as stated."},
+		{Field{Name: "discharge_rate", Kind: Number, Dimension: quantity.PeakFlow, Doc: "How fast it drains while it drains, as stated."},
 			func(f fixture) Value { return f.entry("discharge_rate", f.DischargeRate) }},
 		{Field{Name: "surge_time", Kind: Number, Dimension: quantity.Duration, Doc: "How long one use drains.",
 			Formula: "volume for each use ÷ discharge rate"}, fixture.surgeTime},

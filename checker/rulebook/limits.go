@@ -63,7 +63,7 @@ func (s *strict) limit(e *entry, name string) *Limit {
 	limit.Meaning = s.text(e, "meaning")
 	limit.Note = s.optional(e, "note")
 	if dimension := s.required(e, "dimension"); dimension != nil {
-		limit.Dimension = choice(s, dimension, "dimension", dimensions...)
+		limit.Dimension = choice(s, dimension, "dimension", quantity.Dimensions...)
 	}
 	if citation := s.required(e, "source"); citation != nil {
 		limit.Source = s.citation(citation)
@@ -116,10 +116,4 @@ func (b *Book) UnusedLimits() []*Limit {
 		}
 	}
 	return unused
-}
-
-var dimensions = []quantity.Dimension{
-	quantity.Length, quantity.Level, quantity.Area, quantity.Volume, quantity.Flow, quantity.Velocity, quantity.RainRate,
-	quantity.Loading, quantity.Percolation, quantity.Slope, quantity.Share, quantity.Duration, quantity.Temperature,
-	quantity.DegreeDays, quantity.Angle, quantity.Mass, quantity.Density, quantity.Radiation, quantity.Conductivity, quantity.Number,
 }
