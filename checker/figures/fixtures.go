@@ -82,14 +82,8 @@ func (f fixture) flowByUse() Value { return flowByUse(f.Source) }
 
 // flowByUse is the daily flow of a source by what its uses give.
 func flowByUse(s *design.Source) Value {
-	var lacks []Lack
-	if !s.VolumePerUse.Given() {
-		lacks = append(lacks, lackOfSource(s, "volume_per_use"))
-	}
-	if s.UsesPerDay == 0 {
-		lacks = append(lacks, lackOfSource(s, "uses_per_day"))
-	}
-	return orUnknown(number(s.VolumePerUse.Value*s.UsesPerDay/day, entryOf(s, "volume_per_use"), entryOf(s, "uses_per_day")), lacks)
+	volume, uses := fixture{Source: s}.entry("volume_per_use", s.VolumePerUse), stated(s, "uses_per_day", s.UsesPerDay)
+	return outOf(volume.Number*uses.Number/day, volume, uses)
 }
 
 // day is the seconds of a day.
@@ -121,10 +115,15 @@ func (f fixture) unitsByRate() Value {
 }
 
 func (f fixture) statedUnits() Value {
-	if f.FixtureUnits == 0 {
-		return unknown(lackOfSource(f.Source, "fixture_units"))
+	return stated(f.Source, "fixture_units", f.FixtureUnits)
+}
+
+// stated gives an entry of a source that is a plain number.
+func stated(s *design.Source, entry string, x *float64) Value {
+	if x == nil {
+		return unknown(lackOfSource(s, entry))
 	}
-	return number(f.FixtureUnits, entryOf(f.Source, "fixture_units"))
+	return number(*x, entryOf(s, entry))
 }
 
 func (f fixture) entry(name string, q quantity.Quantity) Value {
@@ -140,10 +139,7 @@ func unitsOf(s *design.Source, code hydraulics.FixtureUnits) Value {
 	if units, ok := code.Of(hydraulics.Fixture(s.Kind)); ok {
 		return number(float64(units), entryOf(s, "kind"))
 	}
-	if s.FixtureUnits == 0 {
-		return unknown(lackOfSource(s, "fixture_units"))
-	}
-	return number(s.FixtureUnits, entryOf(s, "fixture_units"))
+	return stated(s, "fixture_units", s.FixtureUnits)
 }
 
 // sum adds figures up; it is unknown when any of them is.

@@ -76,9 +76,9 @@ func (p *part) storm() *storm {
 	if !p.Catchment.Given() {
 		s.area = unknown(p.lack("catchment"))
 	}
-	s.least = number(p.RunoffCoefficient, p.drawn("runoff_coefficient"))
-	if p.RunoffCoefficient == 0 {
-		s.least = unknown(p.lack("runoff_coefficient"))
+	s.least = unknown(p.lack("runoff_coefficient"))
+	if p.RunoffCoefficient != nil {
+		s.least = number(*p.RunoffCoefficient, p.drawn("runoff_coefficient"))
 	}
 	s.greatest = s.least
 	return s
