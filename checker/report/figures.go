@@ -8,6 +8,7 @@ import (
 
 	"github.com/rivo/uniseg"
 
+	"greysill/checker/cost"
 	"greysill/checker/figures"
 	"greysill/checker/source"
 )
@@ -35,6 +36,9 @@ func Figures(w io.Writer, f *figures.Figures, o Options) error {
 		default:
 			s.list(items)
 		}
+	}
+	if o.Prices != nil {
+		s.costs(cost.Of(f, o.Prices))
 	}
 	s.clearances(clearances)
 	if len(empty) > 0 {

@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"io"
 
+	"greysill/checker/cost"
 	"greysill/checker/design"
 	"greysill/checker/figures"
 	"greysill/checker/quantity"
@@ -64,6 +65,7 @@ type Options struct {
 	Figures bool            // JSON: every figure of every design too
 	AsOf    string          // the date that variances were held against, RFC 3339 full-date, or ""
 	Version string          // of the program, for JSON
+	Prices  *cost.Prices    // the calculation sheet: what the quantities cost; nil for no costs
 }
 
 // units gives the system of units for a design's report.
