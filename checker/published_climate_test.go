@@ -20,72 +20,50 @@ const (
 
 // The computations of the weather, of evapotranspiration and of frost.
 var (
-	_ = register("air", climateComputation(airAt))
-	_ = register("wind at 2 m", climateComputation(windAt2m))
-	_ = register("vapour pressure", climateComputation(vapourPressure))
-	_ = register("vapour pressure by wet bulb", climateComputation(wetBulb))
-	_ = register("sun", climateComputation(sunOnDay))
-	_ = register("solar radiation", climateComputation(solarRadiation))
-	_ = register("net radiation", climateComputation(netRadiation))
-	_ = register("monthly soil heat", climateComputation(soilHeat))
-	_ = register("Penman-Monteith", climateComputation(penmanMonteith))
-	_ = register("reference evapotranspiration", climateComputation(referenceET))
-	_ = register("Hargreaves", climateComputation(hargreaves))
-	_ = register("Makkink", climateComputation(makkink))
-	_ = register("evaporation by pan", climateComputation(panEvaporation))
-	_ = register("Meyer", climateComputation(meyer))
-	_ = register("water balance", climateComputation(waterBalance))
-	_ = register("cover", climateComputation(coverEntry))
-	_ = register("frost depth", climateComputation(frostDepth))
-	_ = register("soil conductivity", climateComputation(soilConductivity))
-	_ = register("conduction frost line", climateComputation(conductionFrostLine))
-	_ = register("surface factor", climateComputation(surfaceFactor))
-	_ = register("frost below cover", climateComputation(frostBelowCover))
-	_ = register("moist density", climateComputation(moistDensity))
-	_ = register("ice", climateComputation(iceThickness))
-	_ = register("leaching", climateComputation(leaching))
-	_ = register("soil store", climateComputation(soilStore))
+	_ = register("air", computation(airAt))
+	_ = register("wind at 2 m", computation(windAt2m))
+	_ = register("vapour pressure", computation(vapourPressure))
+	_ = register("vapour pressure by wet bulb", computation(wetBulb))
+	_ = register("sun", computation(sunOnDay))
+	_ = register("solar radiation", computation(solarRadiation))
+	_ = register("net radiation", computation(netRadiation))
+	_ = register("monthly soil heat", computation(soilHeat))
+	_ = register("Penman-Monteith", computation(penmanMonteith))
+	_ = register("reference evapotranspiration", computation(referenceET))
+	_ = register("Hargreaves", computation(hargreaves))
+	_ = register("Makkink", computation(makkink))
+	_ = register("evaporation by pan", computation(panEvaporation))
+	_ = register("Meyer", computation(meyer))
+	_ = register("water balance", computation(waterBalance))
+	_ = register("cover", computation(coverEntry))
+	_ = register("frost depth", computation(frostDepth))
+	_ = register("soil conductivity", computation(soilConductivity))
+	_ = register("conduction frost line", computation(conductionFrostLine))
+	_ = register("surface factor", computation(surfaceFactor))
+	_ = register("frost below cover", computation(frostBelowCover))
+	_ = register("moist density", computation(moistDensity))
+	_ = register("ice", computation(iceThickness))
+	_ = register("leaching", computation(leaching))
+	_ = register("soil store", computation(soilStore))
 )
-
-// climateResults takes what functions return; the first error stays.
-type climateResults struct{ err error }
-
-func (r *climateResults) of(value float64, err error) float64 {
-	if r.err == nil {
-		r.err = err
-	}
-	return value
-}
-
-// climateComputation makes a computation of a function that takes its inputs as a struct.
-func climateComputation[T any](compute func(in T, r *climateResults) map[string]float64) func([]byte) (map[string]float64, error) {
-	return func(inputs []byte) (map[string]float64, error) {
-		var in T
-		if err := strict(inputs, &in); err != nil {
-			return nil, err
-		}
-		var r climateResults
-		return compute(in, &r), r.err
-	}
-}
 
 type airInputs struct{ Elevation float64 }
 
-func airAt(in airInputs, r *climateResults) map[string]float64 {
+func airAt(in airInputs, r *results) map[string]float64 {
 	p := r.of(climate.Pressure(in.Elevation))
 	return map[string]float64{"P kPa": p / kilopascal, "psychrometric kPa/°C": r.of(climate.Psychrometric(p)) / kilopascal}
 }
 
 type windInputs struct{ Wind, Height float64 }
 
-func windAt2m(in windInputs, r *climateResults) map[string]float64 {
+func windAt2m(in windInputs, r *results) map[string]float64 {
 	return map[string]float64{"m/s": r.of(climate.WindAt2m(in.Wind, in.Height))}
 }
 
 // humidityInputs has temperatures in °C and humidities in %.
 type humidityInputs struct{ Least, Greatest, Driest, Dampest float64 }
 
-func vapourPressure(in humidityInputs, r *climateResults) map[string]float64 {
+func vapourPressure(in humidityInputs, r *results) map[string]float64 {
 	return map[string]float64{
 		"es kPa": r.of(climate.MeanSaturation(in.Least, in.Greatest)) / kilopascal,
 		"ea kPa": r.of(climate.VapourFromHumidity(in.Least, in.Greatest, in.Driest/100, in.Dampest/100)) / kilopascal,
@@ -95,7 +73,7 @@ func vapourPressure(in humidityInputs, r *climateResults) map[string]float64 {
 // wetBulbInputs has temperatures in °C and the pressure in kPa.
 type wetBulbInputs struct{ Dry, Wet, Pressure float64 }
 
-func wetBulb(in wetBulbInputs, r *climateResults) map[string]float64 {
+func wetBulb(in wetBulbInputs, r *results) map[string]float64 {
 	return map[string]float64{
 		"e wet kPa": r.of(climate.Saturation(in.Wet)) / kilopascal,
 		"ea kPa":    r.of(climate.VapourFromWetBulb(in.Dry, in.Wet, in.Pressure*kilopascal, climate.VentilatedPsychrometer)) / kilopascal,
@@ -108,7 +86,7 @@ type sunInputs struct {
 	Day      int
 }
 
-func sunOnDay(in sunInputs, r *climateResults) map[string]float64 {
+func sunOnDay(in sunInputs, r *results) map[string]float64 {
 	phi := r.of(climate.Latitude(in.Latitude))
 	return map[string]float64{
 		"distance":    r.of(climate.SunDistance(in.Day)),
@@ -123,7 +101,7 @@ func sunOnDay(in sunInputs, r *climateResults) map[string]float64 {
 // daylight the temperatures are used.
 type solarInputs struct{ Sunshine, Daylight, Ra, Least, Greatest float64 }
 
-func solarRadiation(in solarInputs, r *climateResults) map[string]float64 {
+func solarRadiation(in solarInputs, r *results) map[string]float64 {
 	ra := in.Ra * mjPerM2Day
 	if in.Daylight == 0 {
 		return map[string]float64{"Rs MJ": r.of(climate.SolarFromTemperature(in.Least, in.Greatest, ra, climate.InteriorAdjustment)) / mjPerM2Day}
@@ -134,7 +112,7 @@ func solarRadiation(in solarInputs, r *climateResults) map[string]float64 {
 // netInputs has radiation in MJ/m² a day, the vapour pressure in kPa.
 type netInputs struct{ Least, Greatest, Ea, Rs, Rso float64 }
 
-func netRadiation(in netInputs, r *climateResults) map[string]float64 {
+func netRadiation(in netInputs, r *results) map[string]float64 {
 	return map[string]float64{
 		"Rns MJ": r.of(climate.NetShortwave(in.Rs*mjPerM2Day, climate.GrassAlbedo)) / mjPerM2Day,
 		"Rnl MJ": r.of(climate.NetLongwave(in.Least, in.Greatest, in.Ea*kilopascal, in.Rs*mjPerM2Day, in.Rso*mjPerM2Day)) / mjPerM2Day,
@@ -143,7 +121,7 @@ func netRadiation(in netInputs, r *climateResults) map[string]float64 {
 
 type soilHeatInputs struct{ Before, Itself, After float64 }
 
-func soilHeat(in soilHeatInputs, r *climateResults) map[string]float64 {
+func soilHeat(in soilHeatInputs, r *results) map[string]float64 {
 	return map[string]float64{
 		"G MJ":        r.of(climate.MonthlySoilHeat(in.Before, in.After)) / mjPerM2Day,
 		"so far G MJ": r.of(climate.MonthlySoilHeatSoFar(in.Before, in.Itself)) / mjPerM2Day,
@@ -153,7 +131,7 @@ func soilHeat(in soilHeatInputs, r *climateResults) map[string]float64 {
 // termInputs has pressures in kPa and radiation in MJ/m² a day.
 type termInputs struct{ Rn, G, T, U2, Es, Ea, Slope, Gamma float64 }
 
-func penmanMonteith(in termInputs, r *climateResults) map[string]float64 {
+func penmanMonteith(in termInputs, r *results) map[string]float64 {
 	et := r.of(climate.PenmanMonteith(climate.Terms{
 		Temperature: in.T, Wind: in.U2, Psychrometric: in.Gamma * kilopascal, Slope: in.Slope * kilopascal, Saturation: in.Es * kilopascal,
 		Vapour: in.Ea * kilopascal, NetRadiation: in.Rn * mjPerM2Day, SoilHeat: in.G * mjPerM2Day,
@@ -170,7 +148,7 @@ type weatherInputs struct {
 	Wind, Height                            float64
 }
 
-func referenceET(in weatherInputs, r *climateResults) map[string]float64 {
+func referenceET(in weatherInputs, r *results) map[string]float64 {
 	place := climate.Place{Latitude: r.of(climate.Latitude(in.Latitude)), Elevation: in.Elevation}
 	weather := climate.Weather{
 		Least: in.Least, Greatest: in.Greatest, Wind: in.Wind, Solar: in.Rs * mjPerM2Day,
@@ -192,7 +170,7 @@ func referenceET(in weatherInputs, r *climateResults) map[string]float64 {
 // hargreavesInputs has temperatures in °C, radiation in MJ/m² a day.
 type hargreavesInputs struct{ Mean, Least, Greatest, Ra float64 }
 
-func hargreaves(in hargreavesInputs, r *climateResults) map[string]float64 {
+func hargreaves(in hargreavesInputs, r *results) map[string]float64 {
 	ra := in.Ra * mjPerM2Day
 	return map[string]float64{
 		"FAO 56 mm/d": r.of(climate.Hargreaves(in.Mean, in.Least, in.Greatest, ra)) / mmADay,
@@ -203,7 +181,7 @@ func hargreaves(in hargreavesInputs, r *climateResults) map[string]float64 {
 // makkinkInputs has the temperature in °C, radiation in MJ/m² a day.
 type makkinkInputs struct{ T, Elevation, Rs float64 }
 
-func makkink(in makkinkInputs, r *climateResults) map[string]float64 {
+func makkink(in makkinkInputs, r *results) map[string]float64 {
 	slope := r.of(climate.VapourSlope(in.T))
 	gamma := r.of(climate.MakkinkPsychrometric(r.of(climate.Pressure(in.Elevation))))
 	return map[string]float64{"mm/d": r.of(climate.Makkink.ET(slope, gamma, in.Rs*mjPerM2Day)) / mmADay}
@@ -212,7 +190,7 @@ func makkink(in makkinkInputs, r *climateResults) map[string]float64 {
 // panInputs has depths in mm.
 type panInputs struct{ Before, After, Rain, Added, Coefficient float64 }
 
-func panEvaporation(in panInputs, r *climateResults) map[string]float64 {
+func panEvaporation(in panInputs, r *results) map[string]float64 {
 	lost := r.of(climate.PanEvaporation(in.Before/1000, in.After/1000, in.Rain/1000, in.Added/1000))
 	return map[string]float64{"pan mm": lost * 1000, "lake mm": r.of(climate.LakeFromPan(lost, in.Coefficient)) * 1000}
 }
@@ -221,7 +199,7 @@ func panEvaporation(in panInputs, r *climateResults) map[string]float64 {
 // in km/h at a height in m, the area in km².
 type meyerInputs struct{ Es, Humidity, Wind, Height, Area float64 }
 
-func meyer(in meyerInputs, r *climateResults) map[string]float64 {
+func meyer(in meyerInputs, r *results) map[string]float64 {
 	at9m := r.of(climate.WindAt(in.Wind/3.6, in.Height, 9))
 	e := r.of(climate.Meyer(in.Es*mmOfMercury, in.Es*mmOfMercury*in.Humidity/100, at9m, climate.MeyerDeep)) / mmADay
 	return map[string]float64{"mm/d": e, "mm/week": 7 * e, "ha-m/week": 7 * e / 1000 * in.Area * 100}
@@ -233,7 +211,7 @@ type balanceInputs struct {
 	Area, Full, Start, In, Rain, ET, Coefficient, Seepage float64
 }
 
-func waterBalance(in balanceInputs, r *climateResults) map[string]float64 {
+func waterBalance(in balanceInputs, r *results) map[string]float64 {
 	basin := climate.Basin{Area: in.Area, Full: in.Full}
 	b, err := basin.Step(in.Start, climate.Fluxes{In: in.In, Rain: in.Rain, ET: in.ET, Coefficient: in.Coefficient, Seepage: in.Seepage})
 	r.of(0, err)
@@ -245,7 +223,7 @@ func waterBalance(in balanceInputs, r *climateResults) map[string]float64 {
 type coverInputs struct{ Cover, Plant, Soil string }
 
 // coverEntry gives the entries of the tables of covers, by their names.
-func coverEntry(in coverInputs, r *climateResults) map[string]float64 {
+func coverEntry(in coverInputs, r *results) map[string]float64 {
 	for _, c := range climate.CropCoefficients {
 		if c.Cover == in.Cover {
 			return map[string]float64{"initial": c.Initial, "middle": c.Middle, "end": c.End}
@@ -279,7 +257,7 @@ func coverEntry(in coverInputs, r *climateResults) map[string]float64 {
 // frostInputs has US units: lb/ft³, %, Btu/h·ft·°F, °F·d at the surface, d, °F.
 type frostInputs struct{ Density, Moisture, Conductivity, SurfaceIndex, Days, MeanAnnual float64 }
 
-func frostDepth(in frostInputs, r *climateResults) map[string]float64 {
+func frostDepth(in frostInputs, r *results) map[string]float64 {
 	g := climate.Ground{DryDensity: in.Density * lbPerFt3, Moisture: in.Moisture / 100, Conductivity: in.Conductivity * btuPerHFtF}
 	w := climate.Winter{FreezingIndex: in.SurfaceIndex / 1.8, SurfaceFactor: 1, Days: in.Days, MeanAnnual: (in.MeanAnnual - 32) / 1.8}
 	closed, err := climate.ModifiedBerggren(g, w, climate.AldrichPaynter)
@@ -299,7 +277,7 @@ type conductivityInputs struct {
 	Fine              bool
 }
 
-func soilConductivity(in conductivityInputs, r *climateResults) map[string]float64 {
+func soilConductivity(in conductivityInputs, r *results) map[string]float64 {
 	frozen, thawed, err := climate.Kersten(in.Density*lbPerFt3, in.Moisture/100, in.Fine)
 	r.of(0, err)
 	return map[string]float64{"mean Btu/h·ft·°F": (frozen + thawed) / 2 / btuPerHFtF}
@@ -316,7 +294,7 @@ type conductionInputs struct {
 	Argument                            float64
 }
 
-func conductionFrostLine(in conductionInputs, r *climateResults) map[string]float64 {
+func conductionFrostLine(in conductionInputs, r *results) map[string]float64 {
 	unit := 1.0
 	if in.US {
 		in.Conductivity *= btuPerHFtF
@@ -335,7 +313,7 @@ func conductionFrostLine(in conductionInputs, r *climateResults) map[string]floa
 
 type surfaceInputs struct{ Surface string }
 
-func surfaceFactor(in surfaceInputs, r *climateResults) map[string]float64 {
+func surfaceFactor(in surfaceInputs, r *results) map[string]float64 {
 	for _, f := range climate.SurfaceFactors {
 		if f.Surface == in.Surface {
 			return map[string]float64{"freeze": f.Freeze}
@@ -348,7 +326,7 @@ func surfaceFactor(in surfaceInputs, r *climateResults) map[string]float64 {
 // frostCoverInputs has mm.
 type frostCoverInputs struct{ Frost, Cover float64 }
 
-func frostBelowCover(in frostCoverInputs, r *climateResults) map[string]float64 {
+func frostBelowCover(in frostCoverInputs, r *results) map[string]float64 {
 	below := r.of(climate.UncoveredFrost(in.Frost/1000, in.Cover/1000))
 	return map[string]float64{"mm": below * 1000, "in": below / 0.0254}
 }
@@ -356,7 +334,7 @@ func frostBelowCover(in frostCoverInputs, r *climateResults) map[string]float64 
 // moistInputs has lb/ft³ and %.
 type moistInputs struct{ Dry, Moisture float64 }
 
-func moistDensity(in moistInputs, r *climateResults) map[string]float64 {
+func moistDensity(in moistInputs, r *results) map[string]float64 {
 	return map[string]float64{"lb/ft3": r.of(climate.MoistDensity(in.Dry*lbPerFt3, in.Moisture/100)) / lbPerFt3}
 }
 
@@ -366,7 +344,7 @@ type iceInputs struct {
 	Coefficient, AFDD float64
 }
 
-func iceThickness(in iceInputs, r *climateResults) map[string]float64 {
+func iceThickness(in iceInputs, r *results) map[string]float64 {
 	unit := 0.0254 * math.Sqrt(1.8)
 	for _, c := range climate.IceCoefficients {
 		if c.Water == in.Water {
@@ -379,7 +357,7 @@ func iceThickness(in iceInputs, r *climateResults) map[string]float64 {
 // leachingInputs has electrical conductivities in one unit and mm.
 type leachingInputs struct{ Water, Drainage, ET float64 }
 
-func leaching(in leachingInputs, r *climateResults) map[string]float64 {
+func leaching(in leachingInputs, r *results) map[string]float64 {
 	lr := r.of(climate.LeachingRequirement(in.Water, in.Drainage))
 	return map[string]float64{"mm": r.of(climate.IrrigationDepth(in.ET, lr))}
 }
@@ -387,7 +365,7 @@ func leaching(in leachingInputs, r *climateResults) map[string]float64 {
 // storeInputs has the unit weight in kN/m³, moistures as ratios, the depth in m.
 type storeInputs struct{ UnitWeight, FieldCapacity, Wilting, Depth float64 }
 
-func soilStore(in storeInputs, r *climateResults) map[string]float64 {
+func soilStore(in storeInputs, r *results) map[string]float64 {
 	dry := in.UnitWeight * 1000 / 9.81
 	return map[string]float64{"mm": r.of(climate.SoilStore(dry, in.FieldCapacity, in.Wilting, in.Depth)) * 1000}
 }

@@ -55,6 +55,29 @@ func register(name string, compute func(inputs []byte) (map[string]float64, erro
 	return true
 }
 
+// results takes what functions return; the first error stays.
+type results struct{ err error }
+
+func (r *results) of(value float64, err error) float64 {
+	if r.err == nil {
+		r.err = err
+	}
+	return value
+}
+
+// computation makes a computation of a function that takes its inputs as a struct.
+func computation[T any](compute func(in T, r *results) map[string]float64) func([]byte) (map[string]float64, error) {
+	return func(inputs []byte) (map[string]float64, error) {
+		var in T
+		if err := strict(inputs, &in); err != nil {
+			return nil, err
+		}
+		var r results
+		computed := compute(in, &r)
+		return computed, r.err
+	}
+}
+
 func TestPublishedValues(t *testing.T) {
 	files, err := filepath.Glob("../testdata/published/*.json")
 	require.NoError(t, err)

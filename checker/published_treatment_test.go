@@ -11,52 +11,29 @@ import (
 
 // The computations of the water's way through bed, basin and pond.
 var (
-	_ = register("bed area", treatmentComputation(bedArea))
-	_ = register("bed effluent", treatmentComputation(bedEffluent))
-	_ = register("removal rate", treatmentComputation(removalRate))
-	_ = register("ammonia removal rate", treatmentComputation(ammoniaRemoval))
-	_ = register("loading", treatmentComputation(loading))
-	_ = register("porosity by voids", treatmentComputation(porosityByVoids))
-	_ = register("strength", treatmentComputation(strength))
-	_ = register("strength by load", treatmentComputation(strengthByLoad))
-	_ = register("share of load", treatmentComputation(shareOfLoad))
-	_ = register("conductance of layers", treatmentComputation(layerConductance))
-	_ = register("thermal conductivity", treatmentComputation(thermalConductivity))
-	_ = register("bed water temperature", treatmentComputation(bedWaterTemperature))
-	_ = register("buried pipe", treatmentComputation(buriedPipe))
-	_ = register("Stokes", treatmentComputation(stokesVelocity))
-	_ = register("settling with one corrected drag", treatmentComputation(correctedOnce))
-	_ = register("largest particle by Stokes", treatmentComputation(largestByStokes))
-	_ = register("settling area", treatmentComputation(settlingArea))
-	_ = register("sludge", treatmentComputation(sludge))
-	_ = register("un-ionized ammonia", treatmentComputation(unionizedAmmonia))
-	_ = register("ammonia criterion", treatmentComputation(ammoniaCriterion))
-	_ = register("oxygen saturation", treatmentComputation(oxygenSaturation))
-	_ = register("root depth", treatmentComputation(rootDepth))
+	_ = register("bed area", computation(bedArea))
+	_ = register("bed effluent", computation(bedEffluent))
+	_ = register("removal rate", computation(removalRate))
+	_ = register("ammonia removal rate", computation(ammoniaRemoval))
+	_ = register("loading", computation(loading))
+	_ = register("porosity by voids", computation(porosityByVoids))
+	_ = register("strength", computation(strength))
+	_ = register("strength by load", computation(strengthByLoad))
+	_ = register("share of load", computation(shareOfLoad))
+	_ = register("conductance of layers", computation(layerConductance))
+	_ = register("thermal conductivity", computation(thermalConductivity))
+	_ = register("bed water temperature", computation(bedWaterTemperature))
+	_ = register("buried pipe", computation(buriedPipe))
+	_ = register("Stokes", computation(stokesVelocity))
+	_ = register("settling with one corrected drag", computation(correctedOnce))
+	_ = register("largest particle by Stokes", computation(largestByStokes))
+	_ = register("settling area", computation(settlingArea))
+	_ = register("sludge", computation(sludge))
+	_ = register("un-ionized ammonia", computation(unionizedAmmonia))
+	_ = register("ammonia criterion", computation(ammoniaCriterion))
+	_ = register("oxygen saturation", computation(oxygenSaturation))
+	_ = register("root depth", computation(rootDepth))
 )
-
-// treatmentResults takes what functions return; the first error stays.
-type treatmentResults struct{ err error }
-
-func (r *treatmentResults) of(value float64, err error) float64 {
-	if r.err == nil {
-		r.err = err
-	}
-	return value
-}
-
-// treatmentComputation makes a computation of a function that takes its inputs as a struct.
-func treatmentComputation[T any](compute func(in T, r *treatmentResults) map[string]float64) func([]byte) (map[string]float64, error) {
-	return func(inputs []byte) (map[string]float64, error) {
-		var in T
-		if err := strict(inputs, &in); err != nil {
-			return nil, err
-		}
-		var r treatmentResults
-		results := compute(in, &r)
-		return results, r.err
-	}
-}
 
 // named finds the entry of a table that a check names.
 func named[T any](table []T, name string, nameOf func(T) string) (T, error) {
@@ -81,7 +58,7 @@ type bedAreaInputs struct {
 	Celsius, Porosity, Persons, Bedrooms float64
 }
 
-func bedArea(in bedAreaInputs, r *treatmentResults) map[string]float64 {
+func bedArea(in bedAreaInputs, r *results) map[string]float64 {
 	basis, err := named(treatment.Bases(), in.Basis, func(b treatment.Basis) string { return b.Name })
 	if err != nil {
 		r.err = err
@@ -103,12 +80,12 @@ type bedEffluentInputs struct {
 	Celsius                    float64
 }
 
-func bedEffluent(in bedEffluentInputs, r *treatmentResults) map[string]float64 {
+func bedEffluent(in bedEffluentInputs, r *results) map[string]float64 {
 	q := r.of(treatment.HydraulicLoading(si(in.Flow), si(in.Area)))
 	return map[string]float64{"mg/L": r.of(arealSet(in.Set, in.Of, r).Effluent(si(in.Inlet), q, in.Celsius)) / si("1 mg/L")}
 }
 
-func arealSet(name, of string, r *treatmentResults) treatment.Areal {
+func arealSet(name, of string, r *results) treatment.Areal {
 	a, err := named(treatment.Areals, name+"/"+of, func(a treatment.Areal) string { return a.Name + "/" + string(a.Of) })
 	if err != nil {
 		r.err = err
@@ -121,7 +98,7 @@ type removalRateInputs struct {
 	Celsius, Porosity            float64
 }
 
-func removalRate(in removalRateInputs, r *treatmentResults) map[string]float64 {
+func removalRate(in removalRateInputs, r *results) map[string]float64 {
 	if in.Areal != "" {
 		a := arealSet(in.Areal, in.Of, r)
 		k := r.of(a.RateAt(in.Celsius))
@@ -139,7 +116,7 @@ func removalRate(in removalRateInputs, r *treatmentResults) map[string]float64 {
 
 type ammoniaRemovalInputs struct{ Roots, Celsius float64 }
 
-func ammoniaRemoval(in ammoniaRemovalInputs, r *treatmentResults) map[string]float64 {
+func ammoniaRemoval(in ammoniaRemovalInputs, r *results) map[string]float64 {
 	return map[string]float64{"1/d": r.of(treatment.ReedAmmoniaRate(in.Roots, in.Celsius)) * si("1 d")}
 }
 
@@ -148,7 +125,7 @@ type loadingInputs struct {
 	Porosity               float64
 }
 
-func loading(in loadingInputs, r *treatmentResults) map[string]float64 {
+func loading(in loadingInputs, r *results) map[string]float64 {
 	flow, area := si(in.Flow), si(in.Area)
 	q := r.of(treatment.HydraulicLoading(flow, area))
 	results := map[string]float64{"mm/d": q / si("1 mm/d"), "m/d": q * si("1 d"), "in/d": q * si("1 d") / si("1 in")}
@@ -168,13 +145,13 @@ func loading(in loadingInputs, r *treatmentResults) map[string]float64 {
 
 type voidsInputs struct{ VoidRatio float64 }
 
-func porosityByVoids(in voidsInputs, r *treatmentResults) map[string]float64 {
+func porosityByVoids(in voidsInputs, r *results) map[string]float64 {
 	return map[string]float64{"porosity": r.of(treatment.PorosityByVoids(in.VoidRatio))}
 }
 
 type strengthInputs struct{ Name, Of string }
 
-func strength(in strengthInputs, r *treatmentResults) map[string]float64 {
+func strength(in strengthInputs, r *results) map[string]float64 {
 	s, err := named(treatment.Strengths, in.Name, func(s treatment.Strength) string { return s.Name })
 	if err != nil {
 		r.err = err
@@ -185,7 +162,7 @@ func strength(in strengthInputs, r *treatmentResults) map[string]float64 {
 
 type strengthByLoadInputs struct{ Name, Of, Flow string }
 
-func strengthByLoad(in strengthByLoadInputs, r *treatmentResults) map[string]float64 {
+func strengthByLoad(in strengthByLoadInputs, r *results) map[string]float64 {
 	l, err := named(treatment.Loads, in.Name, func(l treatment.Load) string { return l.Name })
 	if err != nil {
 		r.err = err
@@ -195,7 +172,7 @@ func strengthByLoad(in strengthByLoadInputs, r *treatmentResults) map[string]flo
 
 type shareOfLoadInputs struct{ Fixture, Of string }
 
-func shareOfLoad(in shareOfLoadInputs, r *treatmentResults) map[string]float64 {
+func shareOfLoad(in shareOfLoadInputs, r *results) map[string]float64 {
 	s, err := named(treatment.Shares, in.Fixture+"/"+in.Of, func(s treatment.Share) string { return s.Fixture + "/" + string(s.Of) })
 	if err != nil {
 		r.err = err
@@ -211,10 +188,10 @@ type layerInputs struct {
 }
 
 // btuConductivity is 1 Btu/(ft·h·°F) in W/(m·°C), by the international Btu of
-// 1,055.05585262 J: NIST SP 811, definition.
+// 1,055.05585262 J, from memory.
 var btuConductivity = 1055.05585262 / 3600 / 0.3048 * 1.8
 
-func (l layerInputs) sheet(r *treatmentResults) treatment.Sheet {
+func (l layerInputs) sheet(r *results) treatment.Sheet {
 	switch {
 	case l.FilmInWatts > 0:
 		return treatment.Film(l.FilmInWatts)
@@ -225,7 +202,7 @@ func (l layerInputs) sheet(r *treatmentResults) treatment.Sheet {
 	}
 }
 
-func sheets(layers []layerInputs, r *treatmentResults) []treatment.Sheet {
+func sheets(layers []layerInputs, r *results) []treatment.Sheet {
 	list := make([]treatment.Sheet, len(layers))
 	for i, l := range layers {
 		list[i] = l.sheet(r)
@@ -233,7 +210,7 @@ func sheets(layers []layerInputs, r *treatmentResults) []treatment.Sheet {
 	return list
 }
 
-func conductivityOf(material string, r *treatmentResults) float64 {
+func conductivityOf(material string, r *results) float64 {
 	c, err := named(treatment.Conductivities, material, func(c treatment.Conductivity) string { return c.Material })
 	if err != nil {
 		r.err = err
@@ -247,7 +224,7 @@ type layerConductanceInputs struct {
 	Warm, Cold   float64
 }
 
-func layerConductance(in layerConductanceInputs, r *treatmentResults) map[string]float64 {
+func layerConductance(in layerConductanceInputs, r *results) map[string]float64 {
 	layers := sheets(in.Layers, r)
 	u := r.of(treatment.Conductance(layers...))
 	covered := r.of(treatment.Conductance(append(slices.Clone(layers), sheets(in.Also, r)...)...))
@@ -266,7 +243,7 @@ func layerConductance(in layerConductanceInputs, r *treatmentResults) map[string
 
 type materialInputs struct{ Material string }
 
-func thermalConductivity(in materialInputs, r *treatmentResults) map[string]float64 {
+func thermalConductivity(in materialInputs, r *results) map[string]float64 {
 	k := conductivityOf(in.Material, r)
 	return map[string]float64{"W/m·°C": k, "Btu/ft·h·°F": k / btuConductivity}
 }
@@ -277,7 +254,7 @@ type bedWaterInputs struct {
 	Depth, Detention     string
 }
 
-func bedWaterTemperature(in bedWaterInputs, r *treatmentResults) map[string]float64 {
+func bedWaterTemperature(in bedWaterInputs, r *results) map[string]float64 {
 	u := r.of(treatment.Conductance(sheets(in.Layers, r)...))
 	c := treatment.Cooling{Inlet: in.Inlet, Air: in.Air, Conductance: u, Area: 1, Flow: si(in.Depth) * in.Porosity / si(in.Detention)}
 	_, freezes, err := c.FreezingArea()
@@ -295,7 +272,7 @@ type buriedPipeInputs struct {
 	Pipe, Surface           string
 }
 
-func buriedPipe(in buriedPipeInputs, r *treatmentResults) map[string]float64 {
+func buriedPipe(in buriedPipeInputs, r *results) map[string]float64 {
 	p := treatment.BuriedPipe{Length: si(in.Length), Diameter: si(in.Diameter), Depth: si(in.Depth)}
 	heat := r.of(p.HeatLoss(in.Watts+in.Btu*btuConductivity, si(in.Pipe), si(in.Surface)))
 	return map[string]float64{"S m": r.of(p.ShapeFactor()), "W": heat, "Btu/h·ft": heat / (1055.05585262 / 3600) / (p.Length / si("1 ft"))}
@@ -316,7 +293,7 @@ func (in particleInputs) both() (treatment.Particle, treatment.Fluid) {
 
 // stokesVelocity gives the velocity also where the law refuses it, with the
 // Reynolds number by which it does.
-func stokesVelocity(in particleInputs, r *treatmentResults) map[string]float64 {
+func stokesVelocity(in particleInputs, r *results) map[string]float64 {
 	p, f := in.both()
 	v, err := treatment.StokesVelocity(p, f)
 	re, refused := v*p.Diameter*f.Density/f.Viscosity, 0.0
@@ -328,13 +305,13 @@ func stokesVelocity(in particleInputs, r *treatmentResults) map[string]float64 {
 	return map[string]float64{"m/s": v, "mm/s": 1000 * v, "ft/s": v / si("1 ft"), "Reynolds": re, "refused": refused}
 }
 
-func correctedOnce(in particleInputs, r *treatmentResults) map[string]float64 {
+func correctedOnce(in particleInputs, r *results) map[string]float64 {
 	p, f := in.both()
 	cd := r.of(treatment.DragCoefficient(stokesVelocity(in, r)["Reynolds"]))
 	return map[string]float64{"m/s": r.of(treatment.VelocityAtDrag(p, f, cd))}
 }
 
-func largestByStokes(in particleInputs, r *treatmentResults) map[string]float64 {
+func largestByStokes(in particleInputs, r *results) map[string]float64 {
 	p, f := in.both()
 	d := r.of(treatment.LargestByStokes(p.Density, f))
 	p.Diameter = d * 0.999999
@@ -348,7 +325,7 @@ type settlingAreaInputs struct {
 	WithFactorOfMethod bool
 }
 
-func settlingArea(in settlingAreaInputs, r *treatmentResults) map[string]float64 {
+func settlingArea(in settlingAreaInputs, r *results) map[string]float64 {
 	flow := 0.0
 	for _, q := range in.Flows {
 		flow += si(q) / float64(len(in.Flows))
@@ -370,7 +347,7 @@ type sludgeInputs struct {
 	Tank           string
 }
 
-func sludge(in sludgeInputs, r *treatmentResults) map[string]float64 {
+func sludge(in sludgeInputs, r *results) map[string]float64 {
 	rate, err := named(treatment.SludgeRates, in.Rate, func(s treatment.SludgeRate) string { return s.Name })
 	if err != nil {
 		r.err = err
@@ -392,7 +369,7 @@ type ammoniaInputs struct {
 }
 
 // unionizedAmmonia gives the shares in % at each temperature, and as ratios.
-func unionizedAmmonia(in ammoniaInputs, r *treatmentResults) map[string]float64 {
+func unionizedAmmonia(in ammoniaInputs, r *results) map[string]float64 {
 	by, known := map[string]func(pH, celsius float64) (float64, error){
 		"Emerson": treatment.Emerson1975.Unionized, "Trussell": treatment.TrussellUnionized,
 	}[in.By]
@@ -416,7 +393,7 @@ type criterionInputs struct {
 	Salmonids   bool
 }
 
-func ammoniaCriterion(in criterionInputs, r *treatmentResults) map[string]float64 {
+func ammoniaCriterion(in criterionInputs, r *results) map[string]float64 {
 	var value float64
 	switch in.Criterion {
 	case "1999 acute":
@@ -435,7 +412,7 @@ func ammoniaCriterion(in criterionInputs, r *treatmentResults) map[string]float6
 
 type oxygenInputs struct{ Celsius, MmHg float64 }
 
-func oxygenSaturation(in oxygenInputs, r *treatmentResults) map[string]float64 {
+func oxygenSaturation(in oxygenInputs, r *results) map[string]float64 {
 	value := r.of(treatment.OxygenSaturation(in.Celsius))
 	if in.MmHg > 0 {
 		value = r.of(treatment.OxygenSaturationAt(in.Celsius, in.MmHg*133.322387415))
@@ -445,7 +422,7 @@ func oxygenSaturation(in oxygenInputs, r *treatmentResults) map[string]float64 {
 
 type rootInputs struct{ Plant, Source string }
 
-func rootDepth(in rootInputs, r *treatmentResults) map[string]float64 {
+func rootDepth(in rootInputs, r *results) map[string]float64 {
 	for _, known := range treatment.RootDepthsOf(in.Plant) {
 		if strings.HasPrefix(known.Source, in.Source) {
 			return map[string]float64{"m": known.Depth, "ft": known.Depth / si("1 ft")}

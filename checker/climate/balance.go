@@ -1,6 +1,10 @@
 package climate
 
-import "errors"
+import (
+	"errors"
+
+	"greysill/checker/internal/bounds"
+)
 
 // BalanceSource is the balance of a bed or a pond: nothing is lost.
 const BalanceSource = "conservation of water; common practice, no source"
@@ -58,9 +62,9 @@ func (b Basin) Step(start float64, f Fluxes) (Balance, error) {
 }
 
 func (b Basin) refuse(start float64, f Fluxes) error {
-	return refuse(positive("area", b.Area, "m²"), notNegative("full store", b.Full, "m³"),
-		given{"store at the start", start, 0, b.Full, "m³"}, notNegative("inflow", f.In, "m³"), notNegative("rain", f.Rain, "m"),
-		finite("evapotranspiration", f.ET, "m"), notNegative("crop coefficient", f.Coefficient, ""), notNegative("seepage", f.Seepage, "m³"))
+	return bounds.Refuse(bounds.Positive("area", b.Area, "m²"), bounds.NotNegative("full store", b.Full, "m³"),
+		bounds.Given("store at the start", start, 0, b.Full, "m³"), bounds.NotNegative("inflow", f.In, "m³"), bounds.NotNegative("rain", f.Rain, "m"),
+		bounds.Finite("evapotranspiration", f.ET, "m"), bounds.NotNegative("crop coefficient", f.Coefficient, ""), bounds.NotNegative("seepage", f.Seepage, "m³"))
 }
 
 // Run balances one span of time after another from the water in store at the

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"math"
 	"time"
+
+	"greysill/checker/internal/bounds"
 )
 
 // Months is how many months a year has.
@@ -43,7 +45,7 @@ func MiddleDay(m time.Month) (int, error) {
 // Latitude turns degrees, north positive, into rad. More than 90° either way is
 // an error.
 func Latitude(degrees float64) (float64, error) {
-	if err := refuse(given{"latitude", degrees, -90, 90, "°"}); err != nil {
+	if err := bounds.Refuse(bounds.Given("latitude", degrees, -90, 90, "°")); err != nil {
 		return 0, err
 	}
 	return degrees * math.Pi / 180, nil

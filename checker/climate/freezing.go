@@ -3,6 +3,8 @@ package climate
 import (
 	"fmt"
 	"time"
+
+	"greysill/checker/internal/bounds"
 )
 
 // FreezingIndexSource says what an air freezing index is.
@@ -12,13 +14,13 @@ const FreezingIndexSource = "U.S. Army TM 5-852-6, definition of the freezing in
 // mean temperature is at or below a threshold, both in °C, in the order of the
 // year.
 func FreezingMonths(means [Months]float64, threshold float64) ([]time.Month, error) {
-	if err := refuse(temperature("threshold", threshold)); err != nil {
+	if err := bounds.Refuse(temperature("threshold", threshold)); err != nil {
 		return nil, err
 	}
 	var months []time.Month
 	for i, t := range means {
 		m := time.Month(i + 1)
-		if err := refuse(temperature("mean temperature of "+m.String(), t)); err != nil {
+		if err := bounds.Refuse(temperature("mean temperature of "+m.String(), t)); err != nil {
 			return nil, err
 		}
 		if t <= threshold {
@@ -83,7 +85,7 @@ func MeanOfYear(means [Months]float64) (float64, error) {
 
 func everyMonth(means [Months]float64) error {
 	for i, t := range means {
-		if err := refuse(temperature("mean temperature of "+time.Month(i+1).String(), t)); err != nil {
+		if err := bounds.Refuse(temperature("mean temperature of "+time.Month(i+1).String(), t)); err != nil {
 			return fmt.Errorf("monthly temperatures: %w", err)
 		}
 	}

@@ -3,6 +3,8 @@ package climate
 import (
 	"fmt"
 	"math"
+
+	"greysill/checker/internal/bounds"
 )
 
 // Sources of the formulas of this file.
@@ -23,8 +25,8 @@ type Winter struct {
 }
 
 func (w Winter) refuse() error {
-	return refuse(given{"freezing index", w.FreezingIndex, 0, 10000, "°C·d"}, given{"surface factor", w.SurfaceFactor, 0.1, 2, ""},
-		given{"length of the freezing season", w.Days, 1, 365, "d"}, temperature("mean annual temperature", w.MeanAnnual))
+	return bounds.Refuse(bounds.Given("freezing index", w.FreezingIndex, 0, 10000, "°C·d"), bounds.Given("surface factor", w.SurfaceFactor, 0.1, 2, ""),
+		bounds.Given("length of the freezing season", w.Days, 1, 365, "d"), temperature("mean annual temperature", w.MeanAnnual))
 }
 
 // Stefan gives the depth to which the ground freezes in m when only the latent
@@ -60,7 +62,7 @@ var (
 // At gives λ for the thermal ratio α, 0 or more, and the fusion
 // parameter μ, 0 to 1,000.
 func (l Lambda) At(alpha, mu float64) (float64, error) {
-	if err := refuse(notNegative("thermal ratio", alpha, ""), given{"fusion parameter", mu, 0, 1000, ""}); err != nil {
+	if err := bounds.Refuse(bounds.NotNegative("thermal ratio", alpha, ""), bounds.Given("fusion parameter", mu, 0, 1000, "")); err != nil {
 		return 0, err
 	}
 	return l.at(alpha, mu), nil
@@ -130,5 +132,5 @@ func ModifiedBerggren(g Ground, w Winter, lambda Lambda) (Berggren, error) {
 // pavement in m, negative where it ends within the cover. Source: UFC 3-260-03
 // (2001), worked example of pavement thickness.
 func UncoveredFrost(frost, cover float64) (float64, error) {
-	return unless(refuse(notNegative("frost depth", frost, "m"), notNegative("cover", cover, "m")), frost-cover)
+	return unless(bounds.Refuse(bounds.NotNegative("frost depth", frost, "m"), bounds.NotNegative("cover", cover, "m")), frost-cover)
 }

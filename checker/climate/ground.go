@@ -3,6 +3,8 @@ package climate
 import (
 	"fmt"
 	"math"
+
+	"greysill/checker/internal/bounds"
 )
 
 // Sources of the formulas of this file.
@@ -14,8 +16,8 @@ const (
 // Diffusivity gives the thermal diffusivity in m²/s from the conductivity in
 // W/m·°C, the density in kg/m³ and the specific heat in J/kg·°C, by definition.
 func Diffusivity(conductivity, density, specificHeat float64) (float64, error) {
-	if err := refuse(positive("thermal conductivity", conductivity, "W/m·°C"), positive("density", density, "kg/m³"),
-		positive("specific heat", specificHeat, "J/kg·°C")); err != nil {
+	if err := bounds.Refuse(bounds.Positive("thermal conductivity", conductivity, "W/m·°C"), bounds.Positive("density", density, "kg/m³"),
+		bounds.Positive("specific heat", specificHeat, "J/kg·°C")); err != nil {
 		return 0, err
 	}
 	return conductivity / (density * specificHeat), nil
@@ -27,7 +29,7 @@ func Diffusivity(conductivity, density, specificHeat float64) (float64, error) {
 // error function. Temperatures out of that order are an error. Source:
 // ConductionSource.
 func ConductionArgument(first, surface, reached float64) (float64, error) {
-	if err := refuse(temperature("first temperature", first), temperature("surface temperature", surface), temperature("temperature reached", reached)); err != nil {
+	if err := bounds.Refuse(temperature("first temperature", first), temperature("surface temperature", surface), temperature("temperature reached", reached)); err != nil {
 		return 0, err
 	}
 	ratio := (reached - surface) / (first - surface)
@@ -42,7 +44,7 @@ func ConductionArgument(first, surface, reached float64) (float64, error) {
 // leaves out the latent heat of the soil's water: a check, more than the frost
 // depth of any moist soil. Source: ConductionSource.
 func ConductionDepth(argument, diffusivity, time float64) (float64, error) {
-	if err := refuse(notNegative("argument", argument, ""), positive("diffusivity", diffusivity, "m²/s"), notNegative("time", time, "s")); err != nil {
+	if err := bounds.Refuse(bounds.NotNegative("argument", argument, ""), bounds.Positive("diffusivity", diffusivity, "m²/s"), bounds.NotNegative("time", time, "s")); err != nil {
 		return 0, err
 	}
 	return 2 * argument * math.Sqrt(diffusivity*time), nil
@@ -52,7 +54,7 @@ func ConductionDepth(argument, diffusivity, time float64) (float64, error) {
 // temperature is 1/e of that at the surface, from the diffusivity in m²/s. Source:
 // GroundTempSource.
 func DampingDepth(diffusivity float64) (float64, error) {
-	if err := refuse(positive("diffusivity", diffusivity, "m²/s")); err != nil {
+	if err := bounds.Refuse(bounds.Positive("diffusivity", diffusivity, "m²/s")); err != nil {
 		return 0, err
 	}
 	return math.Sqrt(diffusivity * 365 * day / math.Pi), nil
@@ -69,8 +71,8 @@ type GroundWave struct {
 // without frost or snow; the wave comes later and weaker with depth. Source:
 // GroundTempSource.
 func (g GroundWave) At(depth, onDay, diffusivity float64) (float64, error) {
-	if err := refuse(temperature("mean temperature", g.Mean), given{"swing", g.Swing, 0, 50, "°C"}, given{"coldest day", g.ColdestDay, 0, 366, ""},
-		notNegative("depth", depth, "m"), given{"day of the year", onDay, 0, 366, ""}); err != nil {
+	if err := bounds.Refuse(temperature("mean temperature", g.Mean), bounds.Given("swing", g.Swing, 0, 50, "°C"), bounds.Given("coldest day", g.ColdestDay, 0, 366, ""),
+		bounds.NotNegative("depth", depth, "m"), bounds.Given("day of the year", onDay, 0, 366, "")); err != nil {
 		return 0, err
 	}
 	damping, err := DampingDepth(diffusivity)

@@ -1,6 +1,10 @@
 package climate
 
-import "math"
+import (
+	"math"
+
+	"greysill/checker/internal/bounds"
+)
 
 // IceSource is the growth of ice on still water.
 const IceSource = "CRREL Technical Note 04-3, as quoted on a page about ice thickness"
@@ -26,7 +30,7 @@ var IceCoefficients = []IceCoefficient{
 // nothing of whether the ice bears anybody: no one goes onto a pond's ice by this
 // figure. Source: IceSource.
 func IceThickness(coefficient, freezingIndex float64) (float64, error) {
-	if err := refuse(given{"ice coefficient", coefficient, 0, 0.1, "m/√(°C·d)"}, given{"freezing index", freezingIndex, 0, 10000, "°C·d"}); err != nil {
+	if err := bounds.Refuse(bounds.Given("ice coefficient", coefficient, 0, 0.1, "m/√(°C·d)"), bounds.Given("freezing index", freezingIndex, 0, 10000, "°C·d")); err != nil {
 		return 0, err
 	}
 	return coefficient * math.Sqrt(freezingIndex), nil

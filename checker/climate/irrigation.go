@@ -1,6 +1,10 @@
 package climate
 
-import "fmt"
+import (
+	"fmt"
+
+	"greysill/checker/internal/bounds"
+)
 
 // Sources of the formulas of this file.
 const (
@@ -13,7 +17,7 @@ const (
 // of the water led on and of the drainage that the plants bear. Water saltier
 // than that drainage is an error. Source: LeachingSource.
 func LeachingRequirement(water, drainage float64) (float64, error) {
-	if err := refuse(notNegative("conductivity of the water", water, ""), positive("conductivity of the drainage", drainage, "")); err != nil {
+	if err := bounds.Refuse(bounds.NotNegative("conductivity of the water", water, ""), bounds.Positive("conductivity of the drainage", drainage, "")); err != nil {
 		return 0, err
 	}
 	if water >= drainage {
@@ -26,7 +30,7 @@ func LeachingRequirement(water, drainage float64) (float64, error) {
 // evapotranspiration, for a leaching requirement from 0 to 0.99. Source:
 // LeachingSource.
 func IrrigationDepth(et, leaching float64) (float64, error) {
-	if err := refuse(notNegative("evapotranspiration", et, ""), given{"leaching requirement", leaching, 0, 0.99, ""}); err != nil {
+	if err := bounds.Refuse(bounds.NotNegative("evapotranspiration", et, ""), bounds.Given("leaching requirement", leaching, 0, 0.99, "")); err != nil {
 		return 0, err
 	}
 	return et / (1 - leaching), nil
@@ -37,8 +41,8 @@ func IrrigationDepth(et, leaching float64) (float64, error) {
 // field capacity and at the wilting point as mass over dry mass, each 0 to 1.
 // Source: SoilStoreSource.
 func SoilStore(dryDensity, fieldCapacity, wilting, depth float64) (float64, error) {
-	if err := refuse(density(dryDensity), share("field capacity", fieldCapacity),
-		given{"wilting point", wilting, 0, fieldCapacity, ""}, notNegative("depth", depth, "m")); err != nil {
+	if err := bounds.Refuse(density(dryDensity), bounds.Share("field capacity", fieldCapacity),
+		bounds.Given("wilting point", wilting, 0, fieldCapacity, ""), bounds.NotNegative("depth", depth, "m")); err != nil {
 		return 0, err
 	}
 	return dryDensity / waterDensity * (fieldCapacity - wilting) * depth, nil
@@ -47,6 +51,6 @@ func SoilStore(dryDensity, fieldCapacity, wilting, depth float64) (float64, erro
 // waterDensity is that of water in kg/m³, rounded as the sources do.
 const waterDensity = 1000.0
 
-func density(dry float64) given {
-	return given{"dry density", dry, 100, 2700, "kg/m³"}
+func density(dry float64) bounds.Value {
+	return bounds.Given("dry density", dry, 100, 2700, "kg/m³")
 }

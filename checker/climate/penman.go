@@ -1,6 +1,10 @@
 package climate
 
-import "time"
+import (
+	"time"
+
+	"greysill/checker/internal/bounds"
+)
 
 // PenmanMonteithSource is the reference evapotranspiration of grass.
 const PenmanMonteithSource = "FAO 56 (1998), eq. 6; Examples 17 and 18"
@@ -29,10 +33,10 @@ type Terms struct {
 // can come out a little below 0: dew. An actual vapour pressure above saturation
 // is dew too, never an error. Source: PenmanMonteithSource.
 func PenmanMonteith(t Terms) (float64, error) {
-	if err := refuse(temperature("mean temperature", t.Temperature), speed(t.Wind),
-		positive("psychrometric constant", t.Psychrometric, "Pa/°C"), positive("slope of the saturation vapour pressure", t.Slope, "Pa/°C"),
+	if err := bounds.Refuse(temperature("mean temperature", t.Temperature), speed(t.Wind),
+		bounds.Positive("psychrometric constant", t.Psychrometric, "Pa/°C"), bounds.Positive("slope of the saturation vapour pressure", t.Slope, "Pa/°C"),
 		vapour("saturation vapour pressure", t.Saturation), vapour("actual vapour pressure", t.Vapour),
-		given{"net radiation", t.NetRadiation, -1000, 1000, "W/m²"}, given{"soil heat flux", t.SoilHeat, -1000, 1000, "W/m²"}); err != nil {
+		bounds.Given("net radiation", t.NetRadiation, -1000, 1000, "W/m²"), bounds.Given("soil heat flux", t.SoilHeat, -1000, 1000, "W/m²")); err != nil {
 		return 0, err
 	}
 	slope, gamma := t.Slope/kPa, t.Psychrometric/kPa
@@ -106,5 +110,5 @@ func DepthOfMonth(rate float64, m time.Month) (float64, error) {
 	if err != nil {
 		return 0, err
 	}
-	return unless(refuse(finite("rate", rate, "m/s")), rate*float64(days)*day)
+	return unless(bounds.Refuse(bounds.Finite("rate", rate, "m/s")), rate*float64(days)*day)
 }

@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"greysill/checker/internal/bounds"
 )
 
 // Sources of the formulas of this file.
@@ -27,8 +29,8 @@ var FAOAngstrom = Angstrom{Overcast: 0.25, Clear: 0.50}
 // duration of bright sunshine and of daylight in s and the radiation above the
 // air in W/m². More sunshine than daylight is an error. Source: SolarBySunshineSource.
 func SolarFromSunshine(sunshine, daylight, extraterrestrial float64, a Angstrom) (float64, error) {
-	if err := refuse(radiation("extraterrestrial radiation", extraterrestrial), given{"daylight", daylight, 1, 86400, "s"},
-		given{"sunshine", sunshine, 0, daylight, "s"}, share("Angstrom coefficient", a.Overcast), share("Angstrom coefficient", a.Clear)); err != nil {
+	if err := bounds.Refuse(radiation("extraterrestrial radiation", extraterrestrial), bounds.Given("daylight", daylight, 1, 86400, "s"),
+		bounds.Given("sunshine", sunshine, 0, daylight, "s"), bounds.Share("Angstrom coefficient", a.Overcast), bounds.Share("Angstrom coefficient", a.Clear)); err != nil {
 		return 0, err
 	}
 	return (a.Overcast + a.Clear*sunshine/daylight) * extraterrestrial, nil
@@ -49,7 +51,7 @@ func SolarFromTemperature(least, greatest, extraterrestrial, adjustment float64)
 	if err := ordered(least, greatest); err != nil {
 		return 0, err
 	}
-	if err := refuse(radiation("extraterrestrial radiation", extraterrestrial), given{"adjustment", adjustment, 0.1, 0.25, "1/√°C"}); err != nil {
+	if err := bounds.Refuse(radiation("extraterrestrial radiation", extraterrestrial), bounds.Given("adjustment", adjustment, 0.1, 0.25, "1/√°C")); err != nil {
 		return 0, err
 	}
 	return adjustment * math.Sqrt(greatest-least) * extraterrestrial, nil
@@ -58,7 +60,7 @@ func SolarFromTemperature(least, greatest, extraterrestrial, adjustment float64)
 // ClearSky gives the solar radiation on the ground under a clear sky in W/m² at
 // an elevation in m, from the radiation above the air. Source: ClearSkySource.
 func ClearSky(elevation, extraterrestrial float64) (float64, error) {
-	if err := refuse(height(elevation), radiation("extraterrestrial radiation", extraterrestrial)); err != nil {
+	if err := bounds.Refuse(height(elevation), radiation("extraterrestrial radiation", extraterrestrial)); err != nil {
 		return 0, err
 	}
 	return (0.75 + 2e-5*elevation) * extraterrestrial, nil
@@ -71,7 +73,7 @@ const GrassAlbedo = 0.23
 // NetShortwave gives the solar radiation in W/m² that a surface keeps; its
 // albedo is the share that it reflects. Source: NetShortwaveSource.
 func NetShortwave(solar, albedo float64) (float64, error) {
-	if err := refuse(radiation("solar radiation", solar), share("albedo", albedo)); err != nil {
+	if err := bounds.Refuse(radiation("solar radiation", solar), bounds.Share("albedo", albedo)); err != nil {
 		return 0, err
 	}
 	return (1 - albedo) * solar, nil
@@ -90,7 +92,7 @@ func NetLongwave(least, greatest, actual, solar, clearSky float64) (float64, err
 	if err := ordered(least, greatest); err != nil {
 		return 0, err
 	}
-	if err := refuse(vapour("actual vapour pressure", actual), radiation("solar radiation", solar), radiation("clear-sky radiation", clearSky)); err != nil {
+	if err := bounds.Refuse(vapour("actual vapour pressure", actual), radiation("solar radiation", solar), radiation("clear-sky radiation", clearSky)); err != nil {
 		return 0, err
 	}
 	if clearSky == 0 {
@@ -106,7 +108,7 @@ func NetLongwave(least, greatest, actual, solar, clearSky float64) (float64, err
 // negative when it comes out, from the mean temperatures of the month before and
 // the month after in °C. Source: SoilHeatSource, eq. 43.
 func MonthlySoilHeat(before, after float64) (float64, error) {
-	if err := refuse(temperature("temperature of the month before", before), temperature("temperature of the month after", after)); err != nil {
+	if err := bounds.Refuse(temperature("temperature of the month before", before), temperature("temperature of the month after", after)); err != nil {
 		return 0, fmt.Errorf("soil heat: %w", err)
 	}
 	return 0.07 * mjPerDay * (after - before), nil
@@ -116,7 +118,7 @@ func MonthlySoilHeat(before, after float64) (float64, error) {
 // temperatures of the month before and of the month itself in °C. Source:
 // SoilHeatSource, eq. 44.
 func MonthlySoilHeatSoFar(before, itself float64) (float64, error) {
-	if err := refuse(temperature("temperature of the month before", before), temperature("temperature of the month", itself)); err != nil {
+	if err := bounds.Refuse(temperature("temperature of the month before", before), temperature("temperature of the month", itself)); err != nil {
 		return 0, fmt.Errorf("soil heat: %w", err)
 	}
 	return 0.14 * mjPerDay * (itself - before), nil

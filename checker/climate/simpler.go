@@ -3,6 +3,8 @@ package climate
 import (
 	"fmt"
 	"math"
+
+	"greysill/checker/internal/bounds"
 )
 
 // Sources of the formulas of this file. Two formulas go by the name of
@@ -50,7 +52,7 @@ func hargreavesRange(mean, least, greatest, extraterrestrial float64) error {
 	if !(mean >= least && mean <= greatest) {
 		return fmt.Errorf("the mean temperature, %g °C, does not lie between the minimum, %g °C, and the maximum, %g °C", mean, least, greatest)
 	}
-	return refuse(given{"mean temperature", mean, -17.8, 60, "°C"}, radiation("extraterrestrial radiation", extraterrestrial))
+	return bounds.Refuse(bounds.Given("mean temperature", mean, -17.8, 60, "°C"), radiation("extraterrestrial radiation", extraterrestrial))
 }
 
 // latentHeat is the heat that evaporates 1 kg of water in MJ. Source:
@@ -71,7 +73,7 @@ var (
 // pressure of the air in Pa as the source of Makkink takes it, 0.09 % above
 // Psychrometric. Source: MakkinkSource.
 func MakkinkPsychrometric(pressure float64) (float64, error) {
-	if err := refuse(air(pressure)); err != nil {
+	if err := bounds.Refuse(air(pressure)); err != nil {
 		return 0, err
 	}
 	return 0.00163 / latentHeat * pressure, nil
@@ -82,8 +84,8 @@ func MakkinkPsychrometric(pressure float64) (float64, error) {
 // the solar radiation on the ground in W/m²: for a moist, mild climate. In dark
 // winter months it can come out a little below 0.
 func (f MakkinkForm) ET(slope, psychrometric, solar float64) (float64, error) {
-	if err := refuse(positive("slope of the saturation vapour pressure", slope, "Pa/°C"),
-		positive("psychrometric constant", psychrometric, "Pa/°C"), radiation("solar radiation", solar)); err != nil {
+	if err := bounds.Refuse(bounds.Positive("slope of the saturation vapour pressure", slope, "Pa/°C"),
+		bounds.Positive("psychrometric constant", psychrometric, "Pa/°C"), radiation("solar radiation", solar)); err != nil {
 		return 0, err
 	}
 	return f.Factor*slope/(slope+psychrometric)*solar/mjPerDay/latentHeat*mmPerDay - f.Less, nil

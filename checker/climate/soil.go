@@ -3,6 +3,8 @@ package climate
 import (
 	"fmt"
 	"math"
+
+	"greysill/checker/internal/bounds"
 )
 
 // Sources of the formulas and tables of this file.
@@ -70,7 +72,7 @@ func (g Ground) refuse() error {
 	if g.Moisture == 0 {
 		return fmt.Errorf("the soil holds no water: how deep dry soil freezes is a question of conduction alone")
 	}
-	return refuse(density(g.DryDensity), given{"soil moisture", g.Moisture, 0, 3, ""}, given{"thermal conductivity", g.Conductivity, 0.05, 5, "W/m·°C"})
+	return bounds.Refuse(density(g.DryDensity), bounds.Given("soil moisture", g.Moisture, 0, 3, ""), bounds.Given("thermal conductivity", g.Conductivity, 0.05, 5, "W/m·°C"))
 }
 
 // LatentHeat gives the heat that the soil's water gives off when it freezes in
@@ -89,7 +91,7 @@ func (g Ground) HeatCapacity() (float64, error) {
 // density in kg/m³ and its moisture as mass over dry mass, 0 to 3. Source:
 // SoilRangeSource.
 func MoistDensity(dry, moisture float64) (float64, error) {
-	return unless(refuse(density(dry), given{"soil moisture", moisture, 0, 3, ""}), dry*(1+moisture))
+	return unless(bounds.Refuse(density(dry), bounds.Given("soil moisture", moisture, 0, 3, "")), dry*(1+moisture))
 }
 
 // kerstenUnit is 1 Btu·in/ft²·h·°F in W/m·°C.
@@ -105,7 +107,7 @@ func Kersten(dry, moisture float64, fine bool) (frozen, thawed float64, err erro
 	if fine {
 		least = 0.07
 	}
-	if err := refuse(given{"dry density", dry, 1000, 2300, "kg/m³"}, given{"soil moisture", moisture, least, 0.5, ""}); err != nil {
+	if err := bounds.Refuse(bounds.Given("dry density", dry, 1000, 2300, "kg/m³"), bounds.Given("soil moisture", moisture, least, 0.5, "")); err != nil {
 		return 0, 0, err
 	}
 	d, w := dry/pcf, moisture*100

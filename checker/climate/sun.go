@@ -1,6 +1,10 @@
 package climate
 
-import "math"
+import (
+	"math"
+
+	"greysill/checker/internal/bounds"
+)
 
 // Sources of the formulas of this file.
 const (
@@ -14,7 +18,7 @@ const solarConstant = 0.0820e6 / 60
 // SunDistance gives the inverse relative distance of the sun, about 0.967 to
 // 1.033, by the day of the year, 1 to 366. Source: SunSource, eq. 23.
 func SunDistance(day int) (float64, error) {
-	if err := refuse(dayOfYear(day)); err != nil {
+	if err := bounds.Refuse(dayOfYear(day)); err != nil {
 		return 0, err
 	}
 	return 1 + 0.033*math.Cos(2*math.Pi/365*float64(day)), nil
@@ -23,7 +27,7 @@ func SunDistance(day int) (float64, error) {
 // Declination gives the sun's declination in rad by the day of the year, 1 to
 // 366. Source: SunSource, eq. 24.
 func Declination(day int) (float64, error) {
-	if err := refuse(dayOfYear(day)); err != nil {
+	if err := bounds.Refuse(dayOfYear(day)); err != nil {
 		return 0, err
 	}
 	return 0.409 * math.Sin(2*math.Pi/365*float64(day)-1.39), nil
@@ -33,7 +37,7 @@ func Declination(day int) (float64, error) {
 // where the sun does not rise on that day, π where it does not set. Source:
 // SunSource, eq. 25.
 func SunsetAngle(phi float64, day int) (float64, error) {
-	if err := refuse(latitude(phi)); err != nil {
+	if err := bounds.Refuse(latitude(phi)); err != nil {
 		return 0, err
 	}
 	delta, err := Declination(day)

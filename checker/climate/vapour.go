@@ -3,6 +3,8 @@ package climate
 import (
 	"fmt"
 	"math"
+
+	"greysill/checker/internal/bounds"
 )
 
 // Sources of the formulas of this file.
@@ -18,7 +20,7 @@ const (
 // Saturation gives the saturation vapour pressure over water in Pa at a
 // temperature in °C, -60 to 60. Source: SaturationSource, eq. 11.
 func Saturation(t float64) (float64, error) {
-	if err := refuse(temperature("temperature", t)); err != nil {
+	if err := bounds.Refuse(temperature("temperature", t)); err != nil {
 		return 0, err
 	}
 	return 0.6108 * kPa * math.Exp(17.27*t/(t+237.3)), nil
@@ -50,7 +52,7 @@ func VapourSlope(t float64) (float64, error) {
 // greatest temperature in °C and the least and greatest relative humidity, 0 to
 // 1; the most humid hour is the coldest. Source: HumiditySource.
 func VapourFromHumidity(least, greatest, driest, dampest float64) (float64, error) {
-	if err := refuse(share("minimum humidity", driest), share("maximum humidity", dampest)); err != nil {
+	if err := bounds.Refuse(bounds.Share("minimum humidity", driest), bounds.Share("maximum humidity", dampest)); err != nil {
 		return 0, err
 	}
 	if driest > dampest {
@@ -67,7 +69,7 @@ func VapourFromHumidity(least, greatest, driest, dampest float64) (float64, erro
 // and greatest temperature in °C and the mean relative humidity, 0 to 1; less
 // good than from the extremes. Source: MeanHumiditySource, from memory.
 func VapourFromMeanHumidity(least, greatest, mean float64) (float64, error) {
-	if err := refuse(share("mean humidity", mean)); err != nil {
+	if err := bounds.Refuse(bounds.Share("mean humidity", mean)); err != nil {
 		return 0, err
 	}
 	e, err := MeanSaturation(least, greatest)
@@ -88,8 +90,8 @@ const (
 // dry one, or so cold that no vapour is left, is an error. Source:
 // WetBulbSource.
 func VapourFromWetBulb(dry, wet, pressure, coefficient float64) (float64, error) {
-	if err := refuse(temperature("dry bulb's temperature", dry), air(pressure),
-		given{"psychrometer's coefficient", coefficient, 0.0005, 0.002, "1/°C"}); err != nil {
+	if err := bounds.Refuse(temperature("dry bulb's temperature", dry), air(pressure),
+		bounds.Given("psychrometer's coefficient", coefficient, 0.0005, 0.002, "1/°C")); err != nil {
 		return 0, err
 	}
 	if wet > dry {
@@ -100,7 +102,7 @@ func VapourFromWetBulb(dry, wet, pressure, coefficient float64) (float64, error)
 		return 0, err
 	}
 	actual := e - coefficient*pressure*(dry-wet)
-	return unless(refuse(vapour("vapour pressure by the wet bulb", actual)), actual)
+	return unless(bounds.Refuse(vapour("vapour pressure by the wet bulb", actual)), actual)
 }
 
 // VapourFromDewPoint gives the actual vapour pressure in Pa: the saturation

@@ -10,9 +10,9 @@ type Source struct {
 	Flow quantity.Quantity `json:"flow" dimension:"flow"` // a day, as stated by the designer
 
 	VolumePerUse  quantity.Quantity `json:"volume_per_use" dimension:"volume"`
-	UsesPerDay    float64           `json:"uses_per_day"`
+	UsesPerDay    *float64          `json:"uses_per_day"`
 	DischargeRate quantity.Quantity `json:"discharge_rate" dimension:"flow"` // while it drains
-	FixtureUnits  float64           `json:"fixture_units"`
+	FixtureUnits  *float64          `json:"fixture_units"`
 	Level         quantity.Quantity `json:"level" dimension:"level"`    // of its outlet
 	RoofArea      quantity.Quantity `json:"roof_area" dimension:"area"` // in plan, of a roof drain
 	SoiledNappies *bool             `json:"soiled_nappies"`
@@ -105,7 +105,7 @@ type Part struct {
 
 	// Of a storm inflow.
 	Catchment         quantity.Quantity `json:"catchment" dimension:"area"`
-	RunoffCoefficient float64           `json:"runoff_coefficient"`
+	RunoffCoefficient *float64          `json:"runoff_coefficient"`
 	Concentration     quantity.Quantity `json:"time_of_concentration" dimension:"time span"`
 
 	Pointer string `json:"-"` // where the part stands in the document

@@ -226,24 +226,11 @@ func (b *basinYear) balance() {
 
 // everyMonth stands for the weather of the whole year.
 func (b *basinYear) everyMonth() Value {
-	var dry, still []int
-	for i, m := range b.months {
-		if !m.weather.rain.Known() {
-			dry = append(dry, i)
-		}
-		if !m.weather.et.Known() {
-			still = append(still, i)
-		}
+	var weather []Value
+	for _, m := range b.months {
+		weather = append(weather, m.weather.rain, m.weather.et)
 	}
-	var lacks []Lack
-	for _, missing := range []struct {
-		entry  string
-		months []int
-	}{{"rain", dry}, {"reference_et", still}} {
-		if len(missing.months) > 0 {
-			lacks = append(lacks, Lack{monthsOfYear, missing.entry + " of " + listed(monthNames(missing.months)) + " in the site's climate"})
-		}
-	}
+	_, lacks := gathered(weather)
 	return orUnknown(Value{Inputs: []Input{{Name: "weather of every month", Pointer: monthsOfYear}}}, lacks)
 }
 

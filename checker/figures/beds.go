@@ -22,7 +22,7 @@ var bedTable = tabulate(
 		{Field{Name: "greatest_depth_at", Kind: Text, Doc: "Where it is greatest."}, (*bed).greatestDepthAt},
 		{Field{Name: "mean_depth", Kind: Number, Dimension: quantity.Length, Doc: "Mean depth of media.",
 			Formula: "volume ÷ area", Source: gridMethod}, (*bed).meanDepth},
-		{Field{Name: "media_volume", Kind: Number, Dimension: quantity.Volume, Doc: "Volume of media, stones and the pores between them.",
+		{Field{Name: "media_volume", Kind: Number, Dimension: quantity.EarthVolume, Doc: "Volume of media, stones and the pores between them.",
 			Formula: "depth, linear over each triangle that the outline is cut into, times the triangle's area; for four corners the mean of both ways to cut them, " +
 				"which over a rectangle is the mean of its corners",
 			Source: gridMethod}, (*bed).volume},

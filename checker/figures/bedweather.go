@@ -1,11 +1,6 @@
 package figures
 
-import (
-	"fmt"
-	"slices"
-
-	"greysill/checker/design"
-)
+import "slices"
 
 const monthsOfYear = climatePointer + "/months"
 
@@ -19,31 +14,14 @@ type monthlyMean struct {
 // year, or what is lacking for that.
 func (d *drawing) monthlyMeans() ([]monthlyMean, []Lack) {
 	means := make([]monthlyMean, len(year))
-	var missing []int
-	for i, m := range year {
-		mean, given := d.meanOf(m)
-		if !given {
-			missing = append(missing, i)
+	for i := range year {
+		mean := d.mean(i)
+		if !mean.Known() {
+			return nil, mean.Lacks
 		}
 		means[i] = monthlyMean{i, mean}
 	}
-	if len(missing) > 0 {
-		return nil, []Lack{{monthsOfYear, "mean_temperature of " + listed(monthNames(missing)) + " in the site's climate"}}
-	}
 	return means, nil
-}
-
-func (d *drawing) meanOf(m month) (mean Value, given bool) {
-	if d.Site.Climate == nil {
-		return Value{}, false
-	}
-	months := d.Site.Climate.Months
-	i := slices.IndexFunc(months, func(given design.Month) bool { return given.Month == m.code })
-	if i < 0 || !months[i].MeanTemperature.Given() {
-		return Value{}, false
-	}
-	return number(months[i].MeanTemperature.Value,
-		Input{Name: "mean temperature of " + m.name, Pointer: fmt.Sprintf("%s/%d/mean_temperature", monthsOfYear, i)}), true
 }
 
 // extremes gives the warmest and the coldest of some months, the earlier of

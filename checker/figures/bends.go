@@ -106,7 +106,7 @@ func (r *rodded) cut() {
 func (r *rodded) bend() {
 	fitted := r.fitted()
 	for i := 1; i+1 < len(r.path); i++ {
-		drawn := turn(r.path[i-1], r.path[i], r.path[i], r.path[i+1])
+		drawn := geometry.Turn(r.path[i-1], r.path[i], r.path[i], r.path[i+1])
 		k := slices.IndexFunc(fitted, func(b bentAt) bool { return apart(b.at, r.path[i]) <= geometry.Resolution })
 		if k < 0 {
 			r.count(r.starts[i], drawn)

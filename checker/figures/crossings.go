@@ -3,7 +3,6 @@ package figures
 import (
 	"cmp"
 	"fmt"
-	"math"
 	"slices"
 
 	"greysill/checker/geometry"
@@ -67,7 +66,7 @@ func (r *reach) crossings(s *service) []*crossing {
 			there := func(c *crossing) bool { return apart(c.at, at) <= geometry.Resolution }
 			if meet && !slices.ContainsFunc(all, there) {
 				all = append(all, &crossing{reach: r, service: s, at: at,
-					along: start + apart(path[i-1], at), turn: acute(path[i-1], path[i], line[k-1], line[k])})
+					along: start + apart(path[i-1], at), turn: geometry.Acute(path[i-1], path[i], line[k-1], line[k])})
 			}
 		}
 		start += apart(path[i-1], path[i])
@@ -83,17 +82,6 @@ func (r *reach) crossings(s *service) []*crossing {
 func meeting(a, b []geometry.Point) (at geometry.Point, meet bool) {
 	at, other := geometry.Nearest(geometry.Path(a), geometry.Path(b))
 	return at, apart(at, other) <= geometry.Resolution
-}
-
-// acute is the angle between the lines a–b and c–d, from 0 to 90 degrees.
-func acute(a, b, c, d geometry.Point) float64 {
-	return min(turn(a, b, c, d), 180-turn(a, b, c, d))
-}
-
-// turn is the angle between the directions a→b and c→d, from 0 to 180 degrees.
-func turn(a, b, c, d geometry.Point) float64 {
-	ux, uy, vx, vy := b.X-a.X, b.Y-a.Y, d.X-c.X, d.Y-c.Y
-	return math.Atan2(math.Abs(ux*vy-uy*vx), ux*vx+uy*vy) * 180 / math.Pi
 }
 
 func (r *reach) level(along float64) Value {

@@ -85,12 +85,21 @@ func (p *part) kind() Value { return text(p.Kind) }
 
 // drawn names an entry of the part as an input.
 func (p *part) drawn(entry string) Input {
-	return Input{Name: strings.ReplaceAll(entry, "_", " "), Pointer: p.Pointer + "/" + entry}
+	return Input{Name: strings.ReplaceAll(nested(entry), "_", " "), Pointer: p.Pointer + "/" + entry}
 }
 
 // lack names an entry that the part does not have.
 func (p *part) lack(entry string) Lack {
-	return Lack{p.Pointer + "/" + entry, entry + " of " + p.ID}
+	return Lack{p.Pointer + "/" + entry, nested(entry) + " of " + p.ID}
+}
+
+// nested words an entry of an entry: "top_level of the embankment".
+func nested(entry string) string {
+	whole, of, is := strings.Cut(entry, "/")
+	if !is {
+		return entry
+	}
+	return nested(of) + " of the " + whole
 }
 
 // unplaced says what is lacking to know the ground that the part covers.

@@ -13,14 +13,14 @@ var excavationTable = tabulate(
 	(*drawing).excavations, (*excavation).subject,
 	[]column[*excavation]{
 		{Field{Name: "kind", Kind: Text, Doc: "The part's kind."}, func(e *excavation) Value { return e.kind() }},
-		{Field{Name: "volume", Kind: Number, Dimension: quantity.Volume, Doc: "Volume in the ground as it lies.",
+		{Field{Name: "volume", Kind: Number, Dimension: quantity.EarthVolume, Doc: "Volume in the ground as it lies.",
 			Formula: "area × depth where a depth is drawn; else with a side slope (area at the floor + 4 × area half way + area at the rim) × depth ÷ 6; " +
 				"else the ground less the floor at each corner and wherever the ground bends along the edge, linear in between, over the outline",
 			Source: digSource}, func(e *excavation) Value { return e.bank }},
 		{Field{Name: "volume_by", Kind: Text, Doc: "What shows the volume.", Words: []string{depthDrawn, sidesDrawn, levelsDrawn}},
 			func(e *excavation) Value { return e.by }},
 		{Field{Name: "soil_read_as", Kind: Text, Doc: "Soil of the table of swelling that the site's texture is read as."}, (*excavation).soilName},
-		{Field{Name: "loose_volume", Kind: Number, Dimension: quantity.Volume, Doc: "Volume of the same soil on the heap or the truck.",
+		{Field{Name: "loose_volume", Kind: Number, Dimension: quantity.EarthVolume, Doc: "Volume of the same soil on the heap or the truck.",
 			Formula: "volume × loose volume of a unit of soil", Source: swellSource}, (*excavation).loose},
 	},
 )

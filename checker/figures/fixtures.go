@@ -23,7 +23,7 @@ var fixtureTable = tabulate(
 			func(f fixture) Value { return f.entry("flow", f.Flow) }},
 		{Field{Name: "surge_volume", Kind: Number, Dimension: quantity.Volume, Doc: "Water that comes at once: that of one use, as stated."},
 			func(f fixture) Value { return f.entry("volume_per_use", f.VolumePerUse) }},
-		{Field{Name: "discharge_rate", Kind: Number, Dimension: quantity.Flow, Doc: "How fast it drains while it drains, as stated."},
+		{Field{Name: "discharge_rate", Kind: Number, Dimension: quantity.PeakFlow, Doc: "How fast it drains while it drains, as stated."},
 			func(f fixture) Value { return f.entry("discharge_rate", f.DischargeRate) }},
 		{Field{Name: "surge_time", Kind: Number, Dimension: quantity.Duration, Doc: "How long one use drains.",
 			Formula: "volume for each use ÷ discharge rate"}, fixture.surgeTime},
@@ -82,14 +82,8 @@ func (f fixture) flowByUse() Value { return flowByUse(f.Source) }
 
 // flowByUse is the daily flow of a source by what its uses give.
 func flowByUse(s *design.Source) Value {
-	var lacks []Lack
-	if !s.VolumePerUse.Given() {
-		lacks = append(lacks, lackOfSource(s, "volume_per_use"))
-	}
-	if s.UsesPerDay == 0 {
-		lacks = append(lacks, lackOfSource(s, "uses_per_day"))
-	}
-	return orUnknown(number(s.VolumePerUse.Value*s.UsesPerDay/day, entryOf(s, "volume_per_use"), entryOf(s, "uses_per_day")), lacks)
+	volume, uses := fixture{Source: s}.entry("volume_per_use", s.VolumePerUse), stated(s, "uses_per_day", s.UsesPerDay)
+	return outOf(volume.Number*uses.Number/day, volume, uses)
 }
 
 // day is the seconds of a day.
@@ -121,10 +115,15 @@ func (f fixture) unitsByRate() Value {
 }
 
 func (f fixture) statedUnits() Value {
-	if f.FixtureUnits == 0 {
-		return unknown(lackOfSource(f.Source, "fixture_units"))
+	return stated(f.Source, "fixture_units", f.FixtureUnits)
+}
+
+// stated gives an entry of a source that is a plain number.
+func stated(s *design.Source, entry string, x *float64) Value {
+	if x == nil {
+		return unknown(lackOfSource(s, entry))
 	}
-	return number(f.FixtureUnits, entryOf(f.Source, "fixture_units"))
+	return number(*x, entryOf(s, entry))
 }
 
 func (f fixture) entry(name string, q quantity.Quantity) Value {
@@ -140,10 +139,7 @@ func unitsOf(s *design.Source, code hydraulics.FixtureUnits) Value {
 	if units, ok := code.Of(hydraulics.Fixture(s.Kind)); ok {
 		return number(float64(units), entryOf(s, "kind"))
 	}
-	if s.FixtureUnits == 0 {
-		return unknown(lackOfSource(s, "fixture_units"))
-	}
-	return number(s.FixtureUnits, entryOf(s, "fixture_units"))
+	return stated(s, "fixture_units", s.FixtureUnits)
 }
 
 // sum adds figures up; it is unknown when any of them is.

@@ -71,3 +71,13 @@ func TestFixturesWithAWayNotDrawn(t *testing.T) {
 	requireLacks(t, f, "fixtures", "w", "flow_by_occupants", "/sources/0/to")
 	requireKnown(t, f, "fixtures", "w", map[string]any{"fixture_units_ipc": 2.0})
 }
+
+// TestAZeroIsGiven: a fixture that is not used and counts nothing, and ground from
+// which nothing runs off, are drawn so.
+func TestAZeroIsGiven(t *testing.T) {
+	f := compute(t, entries{"sources": `[{"id": "w", "kind": "clothes washer", "to": "gully", "volume_per_use": "20 gal", "uses_per_day": 0, "fixture_units": 0}]`})
+	requireKnown(t, f, "fixtures", "w", map[string]any{"flow_by_fixture": 0.0, "stated_fixture_units": 0.0})
+
+	f = compute(t, raining(`, "intensity": "2 in/h"`, `, "catchment": "50 m2", "runoff_coefficient": 0`, ""))
+	requireKnown(t, f, "storms", "storm-1", map[string]any{"least_coefficient": 0.0, "greatest_peak_flow": 0.0})
+}

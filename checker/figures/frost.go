@@ -199,8 +199,9 @@ func (f *frost) assumed() Value {
 	}
 	r := f.ground()
 	percent := func(share float64) string { return strconv.FormatFloat(100*share, 'g', 3, 64) + " %" }
-	return text(fmt.Sprintf("%s: dry density %.0f to %.0f kg/m³, moisture %s to %s of the dry mass, surface from %s (factor %g) to %s (factor %g)",
-		r.Soil, r.LeastDensity, r.MostDensity, percent(r.LeastMoisture), percent(r.MostMoisture),
+	pounds := func(density float64) string { return quantity.Format(density, quantity.Density, quantity.US) }
+	return text(fmt.Sprintf("%s: dry density %s to %s (%.0f to %.0f kg/m³), moisture %s to %s of the dry mass, surface from %s (factor %g) to %s (factor %g)",
+		r.Soil, pounds(r.LeastDensity), pounds(r.MostDensity), r.LeastDensity, r.MostDensity, percent(r.LeastMoisture), percent(r.MostMoisture),
 		frozenSurfaces[0], surfaceFactor(frozenSurfaces[0]), frozenSurfaces[1], surfaceFactor(frozenSurfaces[1])), f.soil.Inputs...)
 }
 

@@ -16,11 +16,11 @@ var layerTable = tabulate(
 	[]column[*layer]{
 		{Field{Name: "bed", Kind: Text, Doc: "The bed's id."}, func(l *layer) Value { return text(l.ID) }},
 		{Field{Name: "material", Kind: Text, Doc: "What it is."}, func(l *layer) Value { return text(l.Material, l.entry("material")) }},
-		{Field{Name: "size", Kind: Number, Dimension: quantity.Length, Doc: "Typical size of its stones or grains."}, (*layer).size},
+		{Field{Name: "size", Kind: Number, Dimension: quantity.GrainSize, Doc: "Typical size of its stones or grains."}, (*layer).size},
 		{Field{Name: "thickness", Kind: Number, Dimension: quantity.Length,
 			Doc:     "Thickness as drawn; of the lowest layer, where none is drawn, what the layers above it leave of the mean depth of media.",
 			Formula: "as drawn, else mean depth of media − Σ thickness of the layers above"}, (*layer).thickness},
-		{Field{Name: "volume", Kind: Number, Dimension: quantity.Volume, Doc: "Volume over the bed, stones and the pores between them.",
+		{Field{Name: "volume", Kind: Number, Dimension: quantity.EarthVolume, Doc: "Volume over the bed, stones and the pores between them.",
 			Formula: "area of the bed × thickness"}, (*layer).volume},
 		{Field{Name: "least_porosity", Kind: Number, Dimension: quantity.Share,
 			Doc:     "Least porosity: as drawn, else the least that a table of media gives for the sizes next to its own.",

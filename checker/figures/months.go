@@ -26,6 +26,28 @@ func monthNames(months []int) []string {
 	return names
 }
 
+// monthsText names some months in the order of the year, three or more in a row
+// by the first and the last: "January, March to June", "every month".
+func monthsText(months []int) string {
+	if len(months) == len(year) {
+		return "every month"
+	}
+	var runs []string
+	for len(months) > 0 {
+		n := 1
+		for n < len(months) && months[n] == months[0]+n {
+			n++
+		}
+		if n < 3 {
+			runs = append(runs, monthNames(months[:n])...)
+		} else {
+			runs = append(runs, year[months[0]].name+" to "+year[months[n-1]].name)
+		}
+		months = months[n:]
+	}
+	return listed(runs)
+}
+
 // calendar is the year in which days are compared: a leap year, so that 29
 // February may begin or end a season. It never has to be covered.
 const calendar = 2000

@@ -28,7 +28,7 @@ func piped(t *rapid.T) *design.Design {
 		p := &d.Parts[i]
 		p.Diameter = metres(rapid.Float64Range(0, 0.3).Draw(t, "diameter"))
 		p.Material = rapid.SampledFrom([]string{"", "ABS", "concrete", "bamboo"}).Draw(t, "material")
-		p.Catchment, p.RunoffCoefficient = metres(rapid.Float64Range(0, 1e4).Draw(t, "catchment")), rapid.Float64Range(0, 1).Draw(t, "coefficient")
+		p.Catchment, p.RunoffCoefficient = metres(rapid.Float64Range(0, 1e4).Draw(t, "catchment")), new(rapid.Float64Range(0, 1).Draw(t, "coefficient"))
 		if len(p.Path) > 0 {
 			p.Cleanouts = p.Path[1:]
 			p.Fittings = []design.Fitting{{Kind: "45° bend", At: &p.Path[rapid.IntRange(0, 2).Draw(t, "at")]}, {Kind: "90° bend"}}[:rapid.IntRange(0, 2).Draw(t, "fittings")]

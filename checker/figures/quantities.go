@@ -19,8 +19,8 @@ var gravelTable = tabulate(
 	[]column[*stones]{
 		{Field{Name: "part", Kind: Text, Doc: "The part's id."}, func(s *stones) Value { return text(s.ID) }},
 		{Field{Name: "material", Kind: Text, Doc: "What it is."}, func(s *stones) Value { return text(s.Material, s.entry("material")) }},
-		{Field{Name: "size", Kind: Number, Dimension: quantity.Length, Doc: "Typical size of its stones or grains."}, func(s *stones) Value { return s.size() }},
-		{Field{Name: "volume", Kind: Number, Dimension: quantity.Volume, Doc: "Volume in place, stones and the pores between them.",
+		{Field{Name: "size", Kind: Number, Dimension: quantity.GrainSize, Doc: "Typical size of its stones or grains."}, func(s *stones) Value { return s.size() }},
+		{Field{Name: "volume", Kind: Number, Dimension: quantity.EarthVolume, Doc: "Volume in place, stones and the pores between them.",
 			Formula: "area of the part × thickness"}, func(s *stones) Value { return s.taken }},
 		{Field{Name: "least_mass", Kind: Number, Dimension: quantity.Mass,
 			Doc:     "Least dry mass: by the greatest porosity, and the least specific gravity that stone usually has. A supplier's own density goes before it.",
@@ -124,10 +124,7 @@ func (s *linerSheet) material() Value {
 }
 
 func (s *linerSheet) side(of func(long, short float64) float64) Value {
-	overlap, run := unknown(Lack{s.Pointer + "/liner/overlap", "overlap of the liner of " + s.ID}), Value{}
-	if s.Liner.Overlap.Given() {
-		overlap = number(s.Liner.Overlap.Value, s.drawn("liner/overlap"))
-	}
+	overlap, run := s.entry("liner/overlap", s.Liner.Overlap), Value{}
 	if s.SideSlope.Given() {
 		run = s.sides()
 	}
@@ -141,7 +138,7 @@ var mulchTable = tabulate(
 	List{Name: "quantities.mulch", Doc: "Every part that mulch is laid on.", Subject: "a part with mulch"},
 	func(d *drawing) []*part { return d.where(func(p *part) bool { return p.Mulch.Value > 0 }) }, (*part).subject,
 	[]column[*part]{
-		{Field{Name: "volume", Kind: Number, Dimension: quantity.Volume, Doc: "Volume of mulch.", Formula: "area × depth of mulch"}, (*part).mulchVolume},
+		{Field{Name: "volume", Kind: Number, Dimension: quantity.EarthVolume, Doc: "Volume of mulch.", Formula: "area × depth of mulch"}, (*part).mulchVolume},
 	},
 )
 

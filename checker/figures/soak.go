@@ -27,7 +27,7 @@ var soakageTable = tabulate(
 		{Field{Name: "greatest_area_wanted", Kind: Number, Dimension: quantity.Area, Doc: "Greatest area that any of the tables that know the soil wants for the flow.",
 			Formula: soilFormula, Source: soilTables}, func(s *soakage) Value { return s.greatest().wanted }},
 		{Field{Name: "greatest_area_wanted_source", Kind: Text, Doc: "Which table wants the most."}, func(s *soakage) Value { return s.greatest().named() }},
-		{Field{Name: "mulch_volume", Kind: Number, Dimension: quantity.Volume, Doc: "Volume of mulch in it.", Formula: "area × depth of mulch"},
+		{Field{Name: "mulch_volume", Kind: Number, Dimension: quantity.EarthVolume, Doc: "Volume of mulch in it.", Formula: "area × depth of mulch"},
 			func(s *soakage) Value { return s.mulchVolume() }},
 		{Field{Name: "surge_volume", Kind: Number, Dimension: quantity.Volume,
 			Doc: "Water that reaches it when every laundry fixture on the system lets one use go at once, by the shares of the ways in the warm season; " +

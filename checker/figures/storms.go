@@ -23,10 +23,10 @@ var stormTable = tabulate(
 			Doc:     "Greatest share of the rain that runs off: as drawn; of a roof drain all of it, as codes that size roof drains take it.",
 			Formula: "1 for a roof", Source: roofFlow}, func(s *storm) Value { return s.greatest }},
 		{Field{Name: "intensity", Kind: Number, Dimension: quantity.RainRate, Doc: "Intensity of the design storm."}, (*storm).intensity},
-		{Field{Name: "least_peak_flow", Kind: Number, Dimension: quantity.Flow,
+		{Field{Name: "least_peak_flow", Kind: Number, Dimension: quantity.PeakFlow,
 			Doc:     "Peak flow with the least coefficient, the whole area draining at once.",
 			Formula: peakFormula, Source: rational}, func(s *storm) Value { return s.peak(s.least) }},
-		{Field{Name: "greatest_peak_flow", Kind: Number, Dimension: quantity.Flow,
+		{Field{Name: "greatest_peak_flow", Kind: Number, Dimension: quantity.PeakFlow,
 			Doc:     "Peak flow with the greatest coefficient, the whole area draining at once.",
 			Formula: peakFormula, Source: rational}, func(s *storm) Value { return s.peak(s.greatest) }},
 	},
@@ -76,9 +76,9 @@ func (p *part) storm() *storm {
 	if !p.Catchment.Given() {
 		s.area = unknown(p.lack("catchment"))
 	}
-	s.least = number(p.RunoffCoefficient, p.drawn("runoff_coefficient"))
-	if p.RunoffCoefficient == 0 {
-		s.least = unknown(p.lack("runoff_coefficient"))
+	s.least = unknown(p.lack("runoff_coefficient"))
+	if p.RunoffCoefficient != nil {
+		s.least = number(*p.RunoffCoefficient, p.drawn("runoff_coefficient"))
 	}
 	s.greatest = s.least
 	return s

@@ -3,6 +3,7 @@ package figures
 import (
 	"fmt"
 	"slices"
+	"strings"
 	"time"
 
 	"greysill/checker/climate"
@@ -49,14 +50,26 @@ func (d *drawing) monthGiven(m int) int {
 	return slices.IndexFunc(d.Site.Climate.Months, func(given design.Month) bool { return given.Month == year[m].code })
 }
 
-// ofMonth gives an entry of a month's weather.
+// ofMonth gives an entry of a month's weather. What lacks it in one month lacks it
+// in all the months that do not give it, so that a year without it is one lack.
 func (d *drawing) ofMonth(m int, entry string, of func(*design.Month) quantity.Quantity) Value {
 	i := d.monthGiven(m)
 	if i < 0 || !of(&d.Site.Climate.Months[i]).Given() {
-		return unknown(Lack{monthsOfYear, entry + " of " + year[m].name + " in the site's climate"})
+		return unknown(Lack{monthsOfYear, entry + " of " + monthsText(d.monthsWithout(of)) + " in the site's climate"})
 	}
 	return number(of(&d.Site.Climate.Months[i]).Value,
-		Input{Name: entry + " of " + year[m].name, Pointer: fmt.Sprintf("%s/%d/%s", monthsOfYear, i, entry)})
+		Input{Name: strings.ReplaceAll(entry, "_", " ") + " of " + year[m].name, Pointer: fmt.Sprintf("%s/%d/%s", monthsOfYear, i, entry)})
+}
+
+// monthsWithout gives the months that do not give an entry.
+func (d *drawing) monthsWithout(of func(*design.Month) quantity.Quantity) []int {
+	var without []int
+	for m := range year {
+		if i := d.monthGiven(m); i < 0 || !of(&d.Site.Climate.Months[i]).Given() {
+			without = append(without, m)
+		}
+	}
+	return without
 }
 
 func (d *drawing) minimum(m int) Value {
@@ -99,7 +112,7 @@ func (d *drawing) referenceET(m int, fao *fullYear) (et, by Value) {
 	if _, lacks := gathered([]Value{least, greatest, mean, latitude}); len(lacks) > 0 {
 		return unknown(et.Lacks...), unknown(et.Lacks...)
 	}
-	et = worked(et.Lacks[0], func() (float64, error) {
+	et = worked(Lack{monthsOfYear, "temperatures of " + year[m].name + " and the latitude"}, func() (float64, error) {
 		return hargreavesET(time.Month(m+1), latitude.Number, mean.Number, least.Number, greatest.Number)
 	}, mean, least, greatest, latitude)
 	return et, orUnknown(text(hargreaves, et.Inputs...), et.Lacks)

@@ -10,9 +10,12 @@ type Dimension string
 const (
 	Length       Dimension = "length"                 // m; a text of it is never negative, a figure may be
 	Level        Dimension = "level"                  // m above the site's datum, any sign
+	GrainSize    Dimension = "grain size"             // m, written mm or µm
 	Area         Dimension = "area"                   // m²
 	Volume       Dimension = "volume"                 // m³
-	Flow         Dimension = "flow"                   // m³/s
+	EarthVolume  Dimension = "earth volume"           // m³ of soil, stone or mulch, written yd³
+	Flow         Dimension = "flow"                   // m³/s, of a day's water
+	PeakFlow     Dimension = "peak flow"              // m³/s while it lasts, written gal/min or L/s
 	Velocity     Dimension = "velocity"               // m/s
 	RainRate     Dimension = "rain rate"              // m/s, written in/h or mm/h
 	Loading      Dimension = "loading"                // m/s, written gal/d/ft² or L/d/m²
@@ -32,16 +35,19 @@ const (
 
 // Dimensions lists every dimension.
 var Dimensions = []Dimension{
-	Length, Level, Area, Volume, Flow, Velocity, RainRate, Loading, Percolation, Slope,
+	Length, Level, GrainSize, Area, Volume, EarthVolume, Flow, PeakFlow, Velocity, RainRate, Loading, Percolation, Slope,
 	Share, Duration, Temperature, DegreeDays, Angle, Mass, Density, Radiation, Conductivity, Number,
 }
 
 var examples = map[Dimension]string{
 	Length:       `a length such as "24 in", "2 ft 6 in" or "0.6 m"`,
 	Level:        `a level such as "98.5 ft" or "-0.4 m"`,
+	GrainSize:    `a grain size such as "3/8 in", "2 mm" or "20 um"`,
 	Area:         `an area such as "300 ft2" or "28 m2"`,
 	Volume:       `a volume such as "50 gal", "190 L" or "2 yd3"`,
+	EarthVolume:  `a volume of earth such as "2 yd3" or "1.5 m3"`,
 	Flow:         `a flow such as "160 gal/d", "4.5 gal/min" or "600 L/d"`,
+	PeakFlow:     `a flow such as "4.5 gal/min" or "0.3 L/s"`,
 	Velocity:     `a velocity such as "2 ft/s" or "0.6 m/s"`,
 	RainRate:     `a rain rate such as "1.5 in/h" or "38 mm/h"`,
 	Loading:      `a loading such as "0.8 gal/d/ft2" or "33 L/d/m2"`,
@@ -63,6 +69,21 @@ var examples = map[Dimension]string{
 // "expected": a length such as "24 in".
 func Examples(d Dimension) string { return examples[d] }
 
+// narrower has the dimensions that are kinds of another, whose values may be
+// compared with it.
+var narrower = map[Dimension]Dimension{Level: Length, GrainSize: Length, EarthVolume: Volume, PeakFlow: Flow}
+
+// Comparable reports whether quantities of the two dimensions can be compared:
+// a level is a length that may be negative, a peak flow is a flow.
+func Comparable(a, b Dimension) bool { return a.widest() == b.widest() }
+
+func (d Dimension) widest() Dimension {
+	if of, is := narrower[d]; is {
+		return of
+	}
+	return d
+}
+
 // kind is what one measure can be in a design.
 type kind struct {
 	noun       string // what a text of it is: "a length"
@@ -74,10 +95,10 @@ type kind struct {
 // one; the value in memory is the same for all of them.
 var kinds = map[measure]kind{
 	{}:                             {"a number without a unit", []Dimension{Number}, nil},
-	length:                         {"a length", []Dimension{Length, Level}, nil},
+	length:                         {"a length", []Dimension{Length, Level, GrainSize}, nil},
 	area:                           {"an area", []Dimension{Area}, nil},
-	volume:                         {"a volume", []Dimension{Volume}, nil},
-	flow:                           {"a flow", []Dimension{Flow}, nil},
+	volume:                         {"a volume", []Dimension{Volume, EarthVolume}, nil},
+	flow:                           {"a flow", []Dimension{Flow, PeakFlow}, nil},
 	speed:                          {"a length per time", []Dimension{Velocity, RainRate, Loading, Conductivity}, nil},
 	measure{}.times(speed, -1):     {"a time per length", []Dimension{Percolation}, nil},
 	grade:                          {"a slope", []Dimension{Slope}, nil},

@@ -29,9 +29,12 @@ type choice struct {
 var choices = map[Dimension]map[System][]choice{
 	Length:       {US: {{"in", 1, "3 ft"}, {"ft", 2, ""}}, SI: {{"mm", 0, "1 m"}, {"m", 2, ""}}},
 	Level:        {US: {{"ft", 2, ""}}, SI: {{"m", 3, ""}}},
+	GrainSize:    {US: {{"µm", 1, "100 um"}, {"mm", 2, "1/8 in"}, {"in", 3, ""}}, SI: {{"µm", 1, "100 um"}, {"mm", 1, ""}}},
 	Area:         {US: {{"ft²", 1, ""}}, SI: {{"m²", 2, ""}}},
 	Volume:       {US: {{"gal", 1, ""}}, SI: {{"L", 1, "1 m3"}, {"m³", 2, ""}}},
+	EarthVolume:  {US: {{"yd³", 2, ""}}, SI: {{"m³", 2, ""}}},
 	Flow:         {US: {{"gal/d", 1, "5000 gal/d"}, {"gal/min", 1, ""}}, SI: {{"L/d", 1, "20000 L/d"}, {"L/s", 2, ""}}},
+	PeakFlow:     {US: {{"gal/min", 1, ""}}, SI: {{"L/s", 2, ""}}},
 	Velocity:     {US: {{"ft/s", 2, ""}}, SI: {{"m/s", 2, ""}}},
 	RainRate:     {US: {{"in/h", 2, ""}}, SI: {{"mm/h", 1, ""}}},
 	Loading:      {US: {{"gal/d/ft²", 2, ""}}, SI: {{"L/d/m²", 1, ""}}},
@@ -42,14 +45,16 @@ var choices = map[Dimension]map[System][]choice{
 	Temperature:  {US: {{"°F", 1, ""}}, SI: {{"°C", 1, ""}}},
 	DegreeDays:   {US: {{"°F·d", 0, ""}}, SI: {{"°C·d", 0, ""}}},
 	Angle:        {US: {{"°", 1, ""}}, SI: {{"°", 1, ""}}},
-	Mass:         {US: {{"lb", 1, ""}}, SI: {{"kg", 1, ""}}},
+	Mass:         {US: {{"lb", 1, "100 lb"}, {"lb", 0, ""}}, SI: {{"kg", 1, "100 kg"}, {"kg", 0, "1 t"}, {"t", 2, ""}}},
 	Density:      {US: {{"mg/L", 2, "10 g/L"}, {"lb/ft³", 1, ""}}, SI: {{"mg/L", 2, "10 g/L"}, {"kg/m³", 0, ""}}},
 	Radiation:    {US: {{"MJ/m²/d", 1, ""}}, SI: {{"MJ/m²/d", 1, ""}}},
 	Conductivity: {US: {{"ft/d", 1, ""}}, SI: {{"m/d", 1, ""}}},
-	Number:       {US: {{"", 3, ""}}, SI: {{"", 3, ""}}},
+	Number:       {US: numbers, SI: numbers},
 }
 
-var durations = []choice{{"s", 0, "2 min"}, {"min", 1, "2 h"}, {"h", 1, "2 d"}, {"d", 1, "2 yr"}, {"yr", 1, ""}}
+var durations = []choice{{"s", 0, "2 min"}, {"min", 1, "2 h"}, {"h", 1, "2 d"}, {"d", 1, "100 d"}, {"d", 0, "2 yr"}, {"yr", 1, ""}}
+
+var numbers = []choice{{"", 3, "10"}, {"", 1, ""}}
 
 // maxDecimals keeps the noise of computing out of sight: float64 has 15 to 17
 // significant digits.

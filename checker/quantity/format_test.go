@@ -30,6 +30,13 @@ func TestFormat(t *testing.T) {
 		{quantity.Volume, "2 yd3", "403.9 gal", "1.53 m³"},
 		{quantity.Flow, "160 gal/d", "160 gal/d", "605.7 L/d"},
 		{quantity.Flow, "4.5 gal/min", "4.5 gal/min", "0.28 L/s"},
+		{quantity.GrainSize, "3/8 in", "0.375 in", "9.5 mm"},
+		{quantity.GrainSize, "2 mm", "2 mm", "2 mm"},
+		{quantity.GrainSize, "20 um", "20 µm", "20 µm"},
+		{quantity.EarthVolume, "202 gal", "1 yd³", "0.76 m³"}, // 27 × 1,728 in³ ÷ 231 in³ = 201.97 gal to the yard
+		{quantity.EarthVolume, "2 yd3", "2 yd³", "1.53 m³"},
+		{quantity.PeakFlow, "160 gal/d", "0.1 gal/min", "0.01 L/s"},
+		{quantity.PeakFlow, "8 gal/min", "8 gal/min", "0.5 L/s"},
 		{quantity.Velocity, "2 ft/s", "2 ft/s", "0.61 m/s"},
 		{quantity.RainRate, "1.5 in/h", "1.5 in/h", "38.1 mm/h"},
 		{quantity.Loading, "1 gal/d/ft2", "1 gal/d/ft²", "40.7 L/d/m²"},
@@ -47,11 +54,16 @@ func TestFormat(t *testing.T) {
 		{quantity.DegreeDays, "900 °F·d", "900 °F·d", "500 °C·d"},
 		{quantity.Angle, "12 deg", "12°", "12°"},
 		{quantity.Mass, "40 lb", "40 lb", "18.1 kg"},
+		{quantity.Mass, "6482.5 lb", "6482 lb", "2.94 t"},
+		{quantity.Mass, "500 lb", "500 lb", "227 kg"},
 		{quantity.Density, "100 lb/ft3", "100 lb/ft³", "1602 kg/m³"},
 		{quantity.Density, "2 mg/L", "2 mg/L", "2 mg/L"},
 		{quantity.Radiation, "18 MJ/m2/d", "18 MJ/m²/d", "18 MJ/m²/d"},
 		{quantity.Conductivity, "3000 ft/d", "3000 ft/d", "914.4 m/d"},
 		{quantity.Number, "3", "3", "3"},
+		{quantity.Number, "1.234", "1.234", "1.234"},
+		{quantity.Number, "30.097", "30.1", "30.1"},
+		{quantity.Duration, "447.3 d", "447 d", "447 d"},
 	}
 	for _, tt := range tests {
 		t.Run(string(tt.d)+" "+tt.text, func(t *testing.T) {

@@ -11,6 +11,9 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"greysill/checker"
+	"greysill/checker/cost"
+	"greysill/checker/design"
+	"greysill/checker/figures"
 	"greysill/checker/internal/golden"
 	"greysill/checker/report"
 )
@@ -37,6 +40,29 @@ func TestReportsOnExamples(t *testing.T) {
 		golden(name+".json", func(b *bytes.Buffer) error { return run.write("json", b, options) })
 		golden(name+".md", func(b *bytes.Buffer) error { return run.write("markdown", b, options) })
 		golden(name+".figures.txt", func(b *bytes.Buffer) error { return report.Figures(b, r.Figures, options) })
+	}
+}
+
+// TestCostsOfAnExample holds what the passing example costs by the example's price
+// list against what a person has read.
+func TestCostsOfAnExample(t *testing.T) {
+	golden := goldens(t)
+	t.Chdir(filepath.Join("..", ".."))
+	prices, problems := cost.ReadFile("examples/prices/fennel-hollow.json")
+	require.Empty(t, problems)
+	d, problems := design.ReadFile("examples/passing-bed.json")
+	require.Empty(t, problems)
+	for width, name := range map[int]string{80: "passing-bed.cost.txt", 40: "passing-bed.cost-narrow.txt"} {
+		golden(name, func(b *bytes.Buffer) error {
+			var sheet bytes.Buffer
+			err := report.Figures(&sheet, figures.Compute(d), report.Options{Width: width, Prices: prices})
+			_, after, found := strings.Cut(sheet.String(), "\nCost\n")
+			require.True(t, found)
+			costs, _, found := strings.Cut(after, "\nClearances\n")
+			require.True(t, found)
+			b.WriteString("Cost\n" + costs)
+			return err
+		})
 	}
 }
 

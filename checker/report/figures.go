@@ -8,6 +8,7 @@ import (
 
 	"github.com/rivo/uniseg"
 
+	"greysill/checker/cost"
 	"greysill/checker/figures"
 	"greysill/checker/source"
 )
@@ -35,6 +36,9 @@ func Figures(w io.Writer, f *figures.Figures, o Options) error {
 		default:
 			s.list(items)
 		}
+	}
+	if o.Prices != nil {
+		s.costs(cost.Of(f, o.Prices))
 	}
 	s.clearances(clearances)
 	if len(empty) > 0 {
@@ -89,12 +93,15 @@ func (s *sheet) list(items figures.Items) {
 	for _, it := range items.Items {
 		s.blank()
 		kind, named := s.named(it, "kind")
+		if strings.HasPrefix(it.Subject.Name, kind+" ") {
+			kind = ""
+		}
 		s.put(0, bold, it.Subject.Name+following(kind)+s.places(it.Subject.Pointers))
 		var said []figures.Input
 		for k, f := range items.List.Fields {
 			v := &it.Values[k]
 			switch {
-			case f.Name == "kind" && named:
+			case f.Name == "kind" && named, inName(it, f, v):
 			case it == first:
 				s.figure(f, v)
 			case f.Kind != figures.Number || slices.Equal(v.Inputs, first.Values[k].Inputs):
@@ -105,6 +112,14 @@ func (s *sheet) list(items figures.Items) {
 			}
 		}
 	}
+}
+
+// naming are the fields that tell subjects of one list apart.
+var naming = []string{"part", "bed", "month", "basis", "pipe", "service"}
+
+// inName reports whether the subject's name says the figure already.
+func inName(it *figures.Item, f *figures.Field, v *figures.Value) bool {
+	return slices.Contains(naming, f.Name) && v.Known() && strings.Contains(" "+it.Subject.Name+" ", " "+v.Text+" ")
 }
 
 // figure writes one figure with all that it takes to follow it.

@@ -269,7 +269,8 @@ func unitJSON(f *figures.Field) string {
 // siUnits names the unit that numbers have in memory and in JSON, with the
 // symbols of the SI Brochure; 1 is the unit of a ratio or a count.
 var siUnits = map[quantity.Dimension]string{
-	quantity.Length: "m", quantity.Level: "m", quantity.Area: "m²", quantity.Volume: "m³", quantity.Flow: "m³/s", quantity.Velocity: "m/s",
+	quantity.Length: "m", quantity.Level: "m", quantity.GrainSize: "m", quantity.Area: "m²", quantity.Volume: "m³",
+	quantity.EarthVolume: "m³", quantity.Flow: "m³/s", quantity.PeakFlow: "m³/s", quantity.Velocity: "m/s",
 	quantity.RainRate: "m/s", quantity.Loading: "m/s", quantity.Percolation: "s/m", quantity.Slope: "1", quantity.Share: "1", quantity.Duration: "s",
 	quantity.Temperature: "°C", quantity.DegreeDays: "°C·d", quantity.Angle: "°", quantity.Mass: "kg", quantity.Density: "kg/m³",
 	quantity.Radiation: "J/(m²·d)", quantity.Conductivity: "m/s", quantity.Number: "1",

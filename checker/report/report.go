@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"io"
 
+	"greysill/checker/cost"
 	"greysill/checker/design"
 	"greysill/checker/figures"
 	"greysill/checker/quantity"
@@ -75,6 +76,7 @@ type Options struct {
 	Strict  bool            // JUnit: a warning is a failure too
 	AsOf    string          // the date that variances were held against, RFC 3339 full-date, or ""
 	Version string          // of the program, for JSON
+	Prices  *cost.Prices    // the calculation sheet: what the quantities cost; nil for no costs
 }
 
 // units gives the system of units for a design's report.

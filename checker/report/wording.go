@@ -83,16 +83,19 @@ func together(quantity string) string { return strings.ReplaceAll(quantity, " ",
 func label(f *figures.Field) string {
 	words := strings.Split(f.Name, "_")
 	for i, word := range words {
-		if abbreviations[word] {
-			words[i] = strings.ToUpper(word)
+		if said, is := written[word]; is {
+			words[i] = said
 		}
 	}
 	return capital(strings.Join(words, " "))
 }
 
-// abbreviations are the words of figures' names that the trade writes in
-// capitals.
-var abbreviations = map[string]bool{"bod": true, "ipc": true, "upc": true}
+// written has the words of figures' names that the trade writes otherwise:
+// abbreviations, names of people.
+var written = map[string]string{
+	"bod": "BOD", "ipc": "IPC", "upc": "UPC", "et": "evapotranspiration", "unionized": "un-ionized",
+	"berggren": "Berggren", "chicago": "Chicago", "emerson": "Emerson", "stefan": "Stefan", "stokes": "Stokes", "trussell": "Trussell",
+}
 
 // citation words a source with its standing, which the source of a formula may
 // say itself, part by part.
@@ -101,11 +104,15 @@ func citation(c figures.Citation) string {
 	if c.Place != "" {
 		text += ", " + c.Place
 	}
-	if c.Standing == figures.FromMemory && strings.HasSuffix(text, "from memory)") {
+	if c.Standing != figures.Published && strings.HasSuffix(strings.TrimSuffix(text, ")"), standings[c.Standing]) {
 		return text
 	}
 	return text + " (" + standing(c.Standing) + ")"
 }
+
+// standings has the words that a title ends with where it says itself how it is
+// known.
+var standings = map[figures.Standing]string{figures.Practice: "common practice, no source", figures.FromMemory: "from memory"}
 
 // standing words how a fact is known.
 func standing(s figures.Standing) string {

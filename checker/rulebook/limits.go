@@ -89,7 +89,7 @@ func (s *strict) dimension(e *entry, before *Limit) quantity.Dimension {
 	if written == nil {
 		return ""
 	}
-	dimension := choice(s, written, "dimension", dimensions...)
+	dimension := choice(s, written, "dimension", quantity.Dimensions...)
 	if before != nil && dimension != "" && dimension != before.Dimension {
 		s.fail(written, "the limit is of dimension "+string(dimension), string(before.Dimension)+", as the limit that it replaces", "")
 	}
@@ -139,10 +139,4 @@ func (b *Book) UnusedLimits() []*Limit {
 		}
 	}
 	return unused
-}
-
-var dimensions = []quantity.Dimension{
-	quantity.Length, quantity.Level, quantity.Area, quantity.Volume, quantity.Flow, quantity.Velocity, quantity.RainRate,
-	quantity.Loading, quantity.Percolation, quantity.Slope, quantity.Share, quantity.Duration, quantity.Temperature,
-	quantity.DegreeDays, quantity.Angle, quantity.Mass, quantity.Density, quantity.Radiation, quantity.Conductivity, quantity.Number,
 }

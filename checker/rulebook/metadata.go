@@ -135,16 +135,9 @@ func (s *strict) measuredLimit(e *entry, field *figures.Field, name string, limi
 	case field == nil:
 	case field.Kind != figures.Number:
 		s.fail(e.record["limit"], source.Quote(field.Name)+" is no number and cannot be held against a limit", "a measure without limit and bound", "")
-	case limit.Dimension != "" && !sameMeasure(field.Dimension, limit.Dimension):
+	case limit.Dimension != "" && !quantity.Comparable(field.Dimension, limit.Dimension):
 		s.fail(e.record["limit"], source.Quote(field.Name)+" measures "+string(field.Dimension)+", but "+source.Quote(name)+" is of dimension "+string(limit.Dimension), "the same dimension", "")
 	}
-}
-
-// sameMeasure reports whether quantities of the two dimensions can be compared: a
-// level is a length that may be negative.
-func sameMeasure(a, b quantity.Dimension) bool {
-	metres := []quantity.Dimension{quantity.Length, quantity.Level}
-	return a == b || slices.Contains(metres, a) && slices.Contains(metres, b)
 }
 
 func (s *strict) where(e *entry, subjects *figures.List) map[string]string {

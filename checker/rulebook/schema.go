@@ -72,9 +72,12 @@ func fieldDoc(f *figures.Field) string {
 var units = map[quantity.Dimension]string{
 	quantity.Length:       "m",
 	quantity.Level:        "m, of either sign",
+	quantity.GrainSize:    "m",
 	quantity.Area:         "m²",
 	quantity.Volume:       "m³",
+	quantity.EarthVolume:  "m³",
 	quantity.Flow:         "m³/s",
+	quantity.PeakFlow:     "m³/s",
 	quantity.Velocity:     "m/s",
 	quantity.RainRate:     "m/s",
 	quantity.Loading:      "m/s, that is m³ a second on each m²",

@@ -1,6 +1,10 @@
 package treatment
 
-import "math"
+import (
+	"math"
+
+	"greysill/checker/internal/bounds"
+)
 
 // Dissociation is a set of constants for pKa = Constant + Slope/T of the
 // ammonium ion in fresh water, T in K.
@@ -20,7 +24,7 @@ var Emerson1975 = Dissociation{"Emerson 1975", 0.09018, 2729.92,
 // ammonia as nitrogen it is un-ionized ammonia as nitrogen.
 func (d Dissociation) Unionized(pH, celsius float64) (float64, error) {
 	pKa := d.Constant + d.Slope/(celsius+celsiusToKelvin)
-	return result(1/(1+math.Pow(10, pKa-pH)), given{"pH", pH, 0, 14, ""}, given{"water temperature", celsius, 0, 50, "°C"})
+	return bounds.Result(1/(1+math.Pow(10, pKa-pH)), bounds.Given("pH", pH, 0, 14, ""), bounds.Given("water temperature", celsius, 0, 50, "°C"))
 }
 
 // TrussellSource is the source of TrussellUnionized.
@@ -51,7 +55,7 @@ var trussell = [][4]float64{
 // temperature in °C, 10 to 25; between its cells evenly by ratio, as the shares
 // grow. Source: TrussellSource.
 func TrussellUnionized(pH, celsius float64) (float64, error) {
-	if err := refuse(given{"pH", pH, 7.0, 8.5, ""}, given{"water temperature", celsius, 10, 25, "°C"}); err != nil {
+	if err := bounds.Refuse(bounds.Given("pH", pH, 7.0, 8.5, ""), bounds.Given("water temperature", celsius, 10, 25, "°C")); err != nil {
 		return 0, err
 	}
 	row, down := cell((pH-7.0)/0.1, len(trussell))

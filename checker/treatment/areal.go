@@ -1,5 +1,7 @@
 package treatment
 
+import "greysill/checker/internal/bounds"
+
 // Areal is a set of constants for removal by plan area.
 type Areal struct {
 	Name            string
@@ -68,7 +70,7 @@ func (a Areal) Corrected() bool { return a.Theta != 0 }
 // as the source gives it where no coefficient is recorded, as Corrected says.
 func (a Areal) RateAt(celsius float64) (float64, error) {
 	if !a.Corrected() {
-		return result(a.Rate.Typical, liquid(celsius))
+		return bounds.Result(a.Rate.Typical, liquid(celsius))
 	}
 	return AtTemperature(a.Rate.Typical, a.Theta, celsius)
 }
@@ -117,7 +119,7 @@ func (a Areal) at(inlet, celsius float64) (rate, background float64, err error) 
 func (a Areal) outside(inlet float64) error {
 	most := a.InletMost
 	if most == 0 {
-		most = huge
+		most = bounds.Huge
 	}
-	return refuse(given{"inlet concentration for " + a.Name, inlet, a.InletLeast, most, "kg/m³"})
+	return bounds.Refuse(bounds.Given("inlet concentration for "+a.Name, inlet, a.InletLeast, most, "kg/m³"))
 }

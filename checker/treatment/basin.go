@@ -1,5 +1,7 @@
 package treatment
 
+import "greysill/checker/internal/bounds"
+
 // SettlingAreaSource is the source of SettlingArea.
 const SettlingAreaSource = "A = 1.2·Q/v: U.S. EPA 1992 and Washington State Department of Ecology, construction stormwater, as applied in a consultant's calculation"
 
@@ -15,8 +17,8 @@ const MediumSiltVelocity = 0.00096 * foot
 // in m/s, from the flow in m³/s and a factor, 1 to 10, over the ideal basin's
 // area. Source: SettlingAreaSource.
 func SettlingArea(flow, velocity, factor float64) (float64, error) {
-	return result(factor*flow/velocity, positive("flow", flow, "m³/s"), positive("settling velocity", velocity, "m/s"),
-		given{"factor over the ideal area", factor, 1, 10, ""})
+	return bounds.Result(factor*flow/velocity, bounds.Positive("flow", flow, "m³/s"), bounds.Positive("settling velocity", velocity, "m/s"),
+		bounds.Given("factor over the ideal area", factor, 1, 10, ""))
 }
 
 // SludgeRate is how fast settled sludge gathers.
@@ -40,13 +42,13 @@ var gray1995 = Origin{"N. F. Gray, Environmental Technology 16 (1995) 795, abstr
 // SludgeVolume gives the sludge in m³ that gathers in a time in s from a number
 // of persons at a rate in m³/s per person. Definition, no source.
 func SludgeVolume(persons, rate, time float64) (float64, error) {
-	return result(persons*rate*time, notNegative("number of persons", persons, ""),
-		notNegative("sludge rate", rate, "m³/s"), notNegative("time", time, "s"))
+	return bounds.Result(persons*rate*time, bounds.NotNegative("number of persons", persons, ""),
+		bounds.NotNegative("sludge rate", rate, "m³/s"), bounds.NotNegative("time", time, "s"))
 }
 
 // CleanOutInterval gives the time in s in which sludge fills a storage volume in
 // m³, the inverse of SludgeVolume.
 func CleanOutInterval(storage, persons, rate float64) (float64, error) {
-	return result(storage/(persons*rate), notNegative("sludge storage", storage, "m³"),
-		positive("number of persons", persons, ""), positive("sludge rate", rate, "m³/s"))
+	return bounds.Result(storage/(persons*rate), bounds.NotNegative("sludge storage", storage, "m³"),
+		bounds.Positive("number of persons", persons, ""), bounds.Positive("sludge rate", rate, "m³/s"))
 }

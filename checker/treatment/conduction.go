@@ -1,6 +1,10 @@
 package treatment
 
-import "math"
+import (
+	"math"
+
+	"greysill/checker/internal/bounds"
+)
 
 // Sources of the formulas of this file.
 const (
@@ -46,14 +50,14 @@ func Film(coefficient float64) Sheet { return Sheet{Thickness: 1, Conductivity: 
 func Conductance(layers ...Sheet) (float64, error) {
 	resistance := 0.0
 	for _, l := range layers {
-		one, err := result(l.Thickness/l.Conductivity, notNegative("thickness of a layer", l.Thickness, "m"),
-			positive("thermal conductivity of a layer", l.Conductivity, "W/(m·°C)"))
+		one, err := bounds.Result(l.Thickness/l.Conductivity, bounds.NotNegative("thickness of a layer", l.Thickness, "m"),
+			bounds.Positive("thermal conductivity of a layer", l.Conductivity, "W/(m·°C)"))
 		if err != nil {
 			return 0, err
 		}
 		resistance += one
 	}
-	return result(1/resistance, positive("thermal resistance of all layers", resistance, "m²·°C/W"))
+	return bounds.Result(1/resistance, bounds.Positive("thermal resistance of all layers", resistance, "m²·°C/W"))
 }
 
 // BuriedPipe is a pipe in the ground.
@@ -68,8 +72,8 @@ type BuriedPipe struct {
 // and steady. The handbooks' 2πL/ln(4z/D) is the same for z > 1.5 D within 2 %.
 // Source: BuriedPipeSource.
 func (p BuriedPipe) ShapeFactor() (float64, error) {
-	return result(2*math.Pi*p.Length/math.Acosh(2*p.Depth/p.Diameter), positive("length of the pipe", p.Length, "m"),
-		positive("diameter of the pipe", p.Diameter, "m"), given{"depth of the pipe's axis", p.Depth, p.Diameter/2 + 1e-6, 1e6, "m"})
+	return bounds.Result(2*math.Pi*p.Length/math.Acosh(2*p.Depth/p.Diameter), bounds.Positive("length of the pipe", p.Length, "m"),
+		bounds.Positive("diameter of the pipe", p.Diameter, "m"), bounds.Given("depth of the pipe's axis", p.Depth, p.Diameter/2+1e-6, 1e6, "m"))
 }
 
 // HeatLoss gives the heat in W that the pipe loses to the surface, negative when
@@ -81,6 +85,6 @@ func (p BuriedPipe) HeatLoss(conductivity, pipe, surface float64) (float64, erro
 	if err != nil {
 		return 0, err
 	}
-	return result(s*conductivity*(pipe-surface), positive("thermal conductivity of the ground", conductivity, "W/(m·°C)"),
-		given{"temperature of the pipe", pipe, -60, 100, "°C"}, air(surface))
+	return bounds.Result(s*conductivity*(pipe-surface), bounds.Positive("thermal conductivity of the ground", conductivity, "W/(m·°C)"),
+		bounds.Given("temperature of the pipe", pipe, -60, 100, "°C"), air(surface))
 }

@@ -1,6 +1,10 @@
 package treatment
 
-import "math"
+import (
+	"math"
+
+	"greysill/checker/internal/bounds"
+)
 
 // Volumetric is a set of constants for plug flow by the time that water stays in
 // the pores.
@@ -57,7 +61,7 @@ func (v Volumetric) Area(flow, inlet, effluent, celsius, depth, pores float64) (
 	if err != nil {
 		return 0, err
 	}
-	return result(flow*detention/(depth*pores), positive("flow", flow, "m³/s"), positive("depth of water", depth, "m"), porosity(pores))
+	return bounds.Result(flow*detention/(depth*pores), bounds.Positive("flow", flow, "m³/s"), bounds.Positive("depth of water", depth, "m"), porosity(pores))
 }
 
 // ReedAmmoniaSource is the source of ReedAmmoniaRate.
@@ -68,7 +72,7 @@ const ReedAmmoniaSource = "EPA 832-R-93-008, Subsurface Flow Constructed Wetland
 // temperature in °C, 10 to 45: below 10 °C the source has another coefficient.
 // Source: ReedAmmoniaSource.
 func ReedAmmoniaRate(rootShare, celsius float64) (float64, error) {
-	if err := refuse(share("share of the depth with roots", rootShare), given{"water temperature", celsius, 10, 45, "°C"}); err != nil {
+	if err := bounds.Refuse(bounds.Share("share of the depth with roots", rootShare), bounds.Given("water temperature", celsius, 10, 45, "°C")); err != nil {
 		return 0, err
 	}
 	return AtTemperature((0.01854+0.3922*math.Pow(rootShare, 2.6077))/day, 1.048, celsius)

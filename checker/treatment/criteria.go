@@ -1,6 +1,10 @@
 package treatment
 
-import "math"
+import (
+	"math"
+
+	"greysill/checker/internal/bounds"
+)
 
 // Sources of the criterion formulas of this file. They are limits of their
 // source, which vary with the water; whether they apply, the rule book says.
@@ -17,7 +21,7 @@ func AcuteAmmonia1999(pH float64, salmonids bool) (float64, error) {
 	if salmonids {
 		low, high = 0.275, 39.0
 	}
-	return result(sigmoid(low, high, 7.204, pH)*milligramPerL, criterionPH(pH))
+	return bounds.Result(sigmoid(low, high, 7.204, pH)*milligramPerL, criterionPH(pH))
 }
 
 // ChronicAmmonia1999 gives the 30-day criterion of 1999 in kg/m³ of total ammonia
@@ -25,7 +29,7 @@ func AcuteAmmonia1999(pH float64, salmonids bool) (float64, error) {
 // and a temperature in °C, 0 to 30. Source: Ammonia1999Source.
 func ChronicAmmonia1999(pH, celsius float64) (float64, error) {
 	warm := math.Min(2.85, 1.45*math.Pow(10, 0.028*(25-celsius)))
-	return result(sigmoid(0.0577, 2.487, 7.688, pH)*warm*milligramPerL, criterionPH(pH), criterionWater(celsius))
+	return bounds.Result(sigmoid(0.0577, 2.487, 7.688, pH)*warm*milligramPerL, criterionPH(pH), criterionWater(celsius))
 }
 
 // AcuteAmmonia2013 gives the one-hour criterion of 2013 in kg/m³ of total ammonia
@@ -38,7 +42,7 @@ func AcuteAmmonia2013(pH, celsius float64, salmonids bool) (float64, error) {
 	if salmonids {
 		criterion = math.Min(sigmoid(0.275, 39.0, 7.204, pH), bracket*mussels)
 	}
-	return result(criterion*milligramPerL, criterionPH(pH), criterionWater(celsius))
+	return bounds.Result(criterion*milligramPerL, criterionPH(pH), criterionWater(celsius))
 }
 
 // ChronicAmmonia2013 gives the 30-day rolling mean of 2013 in kg/m³ of total
@@ -46,7 +50,7 @@ func AcuteAmmonia2013(pH, celsius float64, salmonids bool) (float64, error) {
 // Source: Ammonia2013Source.
 func ChronicAmmonia2013(pH, celsius float64) (float64, error) {
 	mussels := 2.126 * math.Pow(10, 0.028*(20-math.Max(celsius, 7)))
-	return result(0.8876*sigmoid(0.0278, 1.1994, 7.688, pH)*mussels*milligramPerL, criterionPH(pH), criterionWater(celsius))
+	return bounds.Result(0.8876*sigmoid(0.0278, 1.1994, 7.688, pH)*mussels*milligramPerL, criterionPH(pH), criterionWater(celsius))
 }
 
 // sigmoid falls from high to low as the pH passes the turn.
@@ -54,6 +58,8 @@ func sigmoid(low, high, turn, pH float64) float64 {
 	return low/(1+math.Pow(10, turn-pH)) + high/(1+math.Pow(10, pH-turn))
 }
 
-func criterionPH(pH float64) given { return given{"pH", pH, 6.5, 9.0, ""} }
+func criterionPH(pH float64) bounds.Value { return bounds.Given("pH", pH, 6.5, 9.0, "") }
 
-func criterionWater(celsius float64) given { return given{"water temperature", celsius, 0, 30, "°C"} }
+func criterionWater(celsius float64) bounds.Value {
+	return bounds.Given("water temperature", celsius, 0, 30, "°C")
+}

@@ -3,6 +3,8 @@ package treatment
 import (
 	"errors"
 	"math"
+
+	"greysill/checker/internal/bounds"
 )
 
 // Sources of the formulas of this file.
@@ -17,15 +19,15 @@ const (
 // rate at 20 °C, in its unit, and the temperature coefficient θ, 0.9 to 1.2.
 // Source: TemperatureSource.
 func AtTemperature(rate20, theta, celsius float64) (float64, error) {
-	return result(rate20*math.Pow(theta, celsius-20), notNegative("rate at 20 °C", rate20, ""),
-		given{"temperature coefficient θ", theta, 0.9, 1.2, ""}, liquid(celsius))
+	return bounds.Result(rate20*math.Pow(theta, celsius-20), bounds.NotNegative("rate at 20 °C", rate20, ""),
+		bounds.Given("temperature coefficient θ", theta, 0.9, 1.2, ""), liquid(celsius))
 }
 
 // PlugFlow gives what is left of an inlet concentration, in its unit, after a
 // time in s at a rate per s. Source: PlugFlowSource.
 func PlugFlow(inlet, rate, detention float64) (float64, error) {
-	return result(inlet*math.Exp(-rate*detention), notNegative("inlet concentration", inlet, "kg/m³"),
-		notNegative("rate", rate, "1/s"), notNegative("detention", detention, "s"))
+	return bounds.Result(inlet*math.Exp(-rate*detention), bounds.NotNegative("inlet concentration", inlet, "kg/m³"),
+		bounds.NotNegative("rate", rate, "1/s"), bounds.NotNegative("detention", detention, "s"))
 }
 
 // PlugFlowTime gives the time in s that plug flow takes from one concentration
@@ -34,7 +36,7 @@ func PlugFlowTime(inlet, effluent, rate float64) (float64, error) {
 	if err := falling(inlet, effluent, 0); err != nil {
 		return 0, err
 	}
-	return result(math.Log(inlet/effluent)/rate, positive("rate", rate, "1/s"))
+	return bounds.Result(math.Log(inlet/effluent)/rate, bounds.Positive("rate", rate, "1/s"))
 }
 
 // KCStar gives the effluent concentration of a bed in plug flow, in the inlet's
@@ -42,8 +44,8 @@ func PlugFlowTime(inlet, effluent, rate float64) (float64, error) {
 // undercuts, the areal rate k in m/s and the hydraulic loading q in m/s. C* = 0
 // is the plain areal equation of the older manuals. Source: KCStarSource.
 func KCStar(inlet, background, rate, loading float64) (float64, error) {
-	return result(background+(inlet-background)*math.Exp(-rate/loading), aboveBackground(inlet, background),
-		notNegative("background", background, "kg/m³"), notNegative("rate", rate, "m/s"), positive("hydraulic loading", loading, "m/s"))
+	return bounds.Result(background+(inlet-background)*math.Exp(-rate/loading), aboveBackground(inlet, background),
+		bounds.NotNegative("background", background, "kg/m³"), bounds.NotNegative("rate", rate, "m/s"), bounds.Positive("hydraulic loading", loading, "m/s"))
 }
 
 // KCStarArea gives the area in m² that plug flow takes from one concentration
@@ -53,8 +55,8 @@ func KCStarArea(flow, inlet, effluent, background, rate float64) (float64, error
 	if err := falling(inlet, effluent, background); err != nil {
 		return 0, err
 	}
-	return result(flow/rate*math.Log((inlet-background)/(effluent-background)),
-		positive("flow", flow, "m³/s"), positive("rate", rate, "m/s"))
+	return bounds.Result(flow/rate*math.Log((inlet-background)/(effluent-background)),
+		bounds.Positive("flow", flow, "m³/s"), bounds.Positive("rate", rate, "m/s"))
 }
 
 // PKCStar gives the effluent concentration of a bed that mixes like a number of
@@ -62,8 +64,8 @@ func KCStarArea(flow, inlet, effluent, background, rate float64) (float64, error
 // (Ce−C*)/(Ci−C*) = (1 + k/(P·q))^(−P). Many tanks come to KCStar. Source:
 // TanksSource.
 func PKCStar(inlet, background, rate, loading, tanks float64) (float64, error) {
-	return result(background+(inlet-background)*math.Pow(1+rate/(tanks*loading), -tanks), aboveBackground(inlet, background),
-		notNegative("background", background, "kg/m³"), notNegative("rate", rate, "m/s"), positive("hydraulic loading", loading, "m/s"), tankCount(tanks))
+	return bounds.Result(background+(inlet-background)*math.Pow(1+rate/(tanks*loading), -tanks), aboveBackground(inlet, background),
+		bounds.NotNegative("background", background, "kg/m³"), bounds.NotNegative("rate", rate, "m/s"), bounds.Positive("hydraulic loading", loading, "m/s"), tankCount(tanks))
 }
 
 // PKCStarArea gives the area in m² for a given effluent, the inverse of PKCStar:
@@ -73,20 +75,20 @@ func PKCStarArea(flow, inlet, effluent, background, rate, tanks float64) (float6
 		return 0, err
 	}
 	ratio := math.Pow((inlet-background)/(effluent-background), 1/tanks)
-	return result(tanks*flow/rate*(ratio-1), positive("flow", flow, "m³/s"), positive("rate", rate, "m/s"), tankCount(tanks))
+	return bounds.Result(tanks*flow/rate*(ratio-1), bounds.Positive("flow", flow, "m³/s"), bounds.Positive("rate", rate, "m/s"), tankCount(tanks))
 }
 
-func tankCount(tanks float64) given {
-	return given{"number of tanks in series", tanks, 1, 1000, ""}
+func tankCount(tanks float64) bounds.Value {
+	return bounds.Given("number of tanks in series", tanks, 1, 1000, "")
 }
 
-func aboveBackground(inlet, background float64) given {
-	return given{"inlet concentration", inlet, background, huge, "kg/m³"}
+func aboveBackground(inlet, background float64) bounds.Value {
+	return bounds.Given("inlet concentration", inlet, background, bounds.Huge, "kg/m³")
 }
 
 // falling refuses an effluent that no area could give.
 func falling(inlet, effluent, background float64) error {
-	if err := refuse(notNegative("background", background, "kg/m³"), positive("inlet concentration", inlet, "kg/m³")); err != nil {
+	if err := bounds.Refuse(bounds.NotNegative("background", background, "kg/m³"), bounds.Positive("inlet concentration", inlet, "kg/m³")); err != nil {
 		return err
 	}
 	if !(effluent > background) {

@@ -1,5 +1,7 @@
 package treatment
 
+import "greysill/checker/internal/bounds"
+
 // Sources of the formulas of this file.
 const (
 	LoadingSource   = "definition: flow or load over the area that takes it"
@@ -10,7 +12,7 @@ const (
 // m/s, from the flow in m³/s and the plan area in m². In a basin the same
 // quotient is the surface loading. Source: LoadingSource.
 func HydraulicLoading(flow, area float64) (float64, error) {
-	return result(flow/area, notNegative("flow", flow, "m³/s"), positive("area", area, "m²"))
+	return bounds.Result(flow/area, bounds.NotNegative("flow", flow, "m³/s"), bounds.Positive("area", area, "m²"))
 }
 
 // OrganicLoad gives the load on an area in kg/(m²·s) from the flow in m³/s and
@@ -18,8 +20,8 @@ func HydraulicLoading(flow, area float64) (float64, error) {
 // times the depth of water for the load on the cross-section at the inlet, which
 // is what clogs. Source: LoadingSource.
 func OrganicLoad(flow, bod, area float64) (float64, error) {
-	return result(flow*bod/area, notNegative("flow", flow, "m³/s"),
-		notNegative("BOD", bod, "kg/m³"), positive("area", area, "m²"))
+	return bounds.Result(flow*bod/area, bounds.NotNegative("flow", flow, "m³/s"),
+		bounds.NotNegative("BOD", bod, "kg/m³"), bounds.Positive("area", area, "m²"))
 }
 
 // Pores is a body of media that stands in water.
@@ -32,7 +34,7 @@ type Pores struct {
 func PoreVolume(layers ...Pores) (float64, error) {
 	total := 0.0
 	for _, l := range layers {
-		held, err := result(l.Volume*l.Porosity, notNegative("volume of media", l.Volume, "m³"), porosity(l.Porosity))
+		held, err := bounds.Result(l.Volume*l.Porosity, bounds.NotNegative("volume of media", l.Volume, "m³"), porosity(l.Porosity))
 		if err != nil {
 			return 0, err
 		}
@@ -46,12 +48,12 @@ func PoreVolume(layers ...Pores) (float64, error) {
 // Crites, Middlebrooks & Reed (2006), ch. 7, take the mean of inflow and outflow
 // where evaporation takes a good part. Source: DetentionSource.
 func Detention(poreVolume, flow float64) (float64, error) {
-	return result(poreVolume/flow, notNegative("pore volume", poreVolume, "m³"), positive("flow", flow, "m³/s"))
+	return bounds.Result(poreVolume/flow, bounds.NotNegative("pore volume", poreVolume, "m³"), bounds.Positive("flow", flow, "m³/s"))
 }
 
 // PorosityByVoids gives the porosity from the void ratio e, pores over stone, 0
 // to 10: n = e/(1+e). Definition; Das, Principles of Geotechnical Engineering,
 // Ex. 3.2, as worked in an open companion.
 func PorosityByVoids(voidRatio float64) (float64, error) {
-	return result(voidRatio/(1+voidRatio), given{"void ratio", voidRatio, 0, 10, ""})
+	return bounds.Result(voidRatio/(1+voidRatio), bounds.Given("void ratio", voidRatio, 0, 10, ""))
 }

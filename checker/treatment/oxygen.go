@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"greysill/checker/climate"
+	"greysill/checker/internal/bounds"
 )
 
 // Sources of the formulas of this file.
@@ -18,7 +19,7 @@ const (
 func OxygenSaturation(celsius float64) (float64, error) {
 	t := celsius + celsiusToKelvin
 	logarithm := -139.34411 + 1.575701e5/t - 6.642308e7/(t*t) + 1.243800e10/math.Pow(t, 3) - 8.621949e11/math.Pow(t, 4)
-	return result(math.Exp(logarithm)*milligramPerL, given{"water temperature", celsius, 0, 40, "°C"})
+	return bounds.Result(math.Exp(logarithm)*milligramPerL, bounds.Given("water temperature", celsius, 0, 40, "°C"))
 }
 
 // OxygenSaturationAt gives the same under an air pressure in Pa, 50,000 to
@@ -33,5 +34,5 @@ func OxygenSaturationAt(celsius, pressure float64) (float64, error) {
 	if err != nil {
 		return 0, err
 	}
-	return result(saturation*(pressure-vapour)/(standardPressure-vapour), given{"air pressure", pressure, 50000, 110000, "Pa"})
+	return bounds.Result(saturation*(pressure-vapour)/(standardPressure-vapour), bounds.Given("air pressure", pressure, 50000, 110000, "Pa"))
 }

@@ -3,6 +3,8 @@ package treatment
 import (
 	"fmt"
 	"math"
+
+	"greysill/checker/internal/bounds"
 )
 
 // Sources of the formulas of this file.
@@ -22,7 +24,7 @@ type Fluid struct {
 // Water gives water at 0 to 40 °C: 1,000 kg/m³, within 0.8 % there (common
 // practice), and its viscosity. Source: ViscositySource.
 func Water(celsius float64) (Fluid, error) {
-	if err := refuse(given{"water temperature", celsius, 0, 40, "°C"}); err != nil {
+	if err := bounds.Refuse(bounds.Given("water temperature", celsius, 0, 40, "°C")); err != nil {
 		return Fluid{}, err
 	}
 	below := 20 - celsius
@@ -79,13 +81,13 @@ func SettlingVelocity(p Particle, f Fluid) (float64, error) {
 	for range 100 { // each step at least halves the error of log v
 		v = p.velocityAt(drag(reynolds(v, p, f)), f)
 	}
-	return result(v, given{"Reynolds number", reynolds(v, p, f), 0, DragLimit, ""})
+	return bounds.Result(v, bounds.Given("Reynolds number", reynolds(v, p, f), 0, DragLimit, ""))
 }
 
 // DragCoefficient gives the drag coefficient of a ball at a Reynolds number
 // above 0, to 100. Source: DragSource.
 func DragCoefficient(re float64) (float64, error) {
-	return result(drag(re), given{"Reynolds number", re, 1e-12, DragLimit, ""})
+	return bounds.Result(drag(re), bounds.Given("Reynolds number", re, 1e-12, DragLimit, ""))
 }
 
 // VelocityAtDrag gives the velocity in m/s at which a particle settles against a
@@ -95,7 +97,7 @@ func VelocityAtDrag(p Particle, f Fluid, coefficient float64) (float64, error) {
 	if err := p.refuse(f); err != nil {
 		return 0, err
 	}
-	return result(p.velocityAt(coefficient, f), positive("drag coefficient", coefficient, ""))
+	return bounds.Result(p.velocityAt(coefficient, f), bounds.Positive("drag coefficient", coefficient, ""))
 }
 
 // LargestByStokes gives the diameter in m of the largest particle of a density
@@ -112,7 +114,7 @@ func LargestByStokes(density float64, f Fluid) (float64, error) {
 // settles just as fast, whatever the depth. One that settles outside Stokes' law
 // is a *BeyondStokes. Source: IdealSource.
 func SmallestKept(surfaceLoading, density float64, f Fluid) (float64, error) {
-	if err := refuse(positive("surface loading", surfaceLoading, "m/s")); err != nil {
+	if err := bounds.Refuse(bounds.Positive("surface loading", surfaceLoading, "m/s")); err != nil {
 		return 0, err
 	}
 	if err := (Particle{Diameter: 1e-6, Density: density}).refuse(f); err != nil {
@@ -126,9 +128,9 @@ func SmallestKept(surfaceLoading, density float64, f Fluid) (float64, error) {
 }
 
 func (p Particle) refuse(f Fluid) error {
-	return refuse(positive("density of the fluid", f.Density, "kg/m³"), positive("viscosity of the fluid", f.Viscosity, "Pa·s"),
-		given{"diameter of the particle", p.Diameter, 1e-9, 0.1, "m"},
-		given{"density of the particle (one that is lighter than the fluid floats)", p.Density, f.Density * (1 + 1e-9), 25000, "kg/m³"})
+	return bounds.Refuse(bounds.Positive("density of the fluid", f.Density, "kg/m³"), bounds.Positive("viscosity of the fluid", f.Viscosity, "Pa·s"),
+		bounds.Given("diameter of the particle", p.Diameter, 1e-9, 0.1, "m"),
+		bounds.Given("density of the particle (one that is lighter than the fluid floats)", p.Density, f.Density*(1+1e-9), 25000, "kg/m³"))
 }
 
 func (p Particle) velocityAt(coefficient float64, f Fluid) float64 {

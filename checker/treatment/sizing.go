@@ -1,6 +1,10 @@
 package treatment
 
-import "fmt"
+import (
+	"fmt"
+
+	"greysill/checker/internal/bounds"
+)
 
 // Sizing is what the plan area of a bed is worked out from. A basis reads only
 // the entries that it names.
@@ -93,7 +97,7 @@ var allowances = []Basis{
 	perPerson("GIZ 2011, warm climate", 3, giz2011),
 
 	{"Iowa", "300 ft² per bedroom", Origin{"Iowa Administrative Code r. 567-69.15 (2024)", Published}, func(s Sizing) (float64, error) {
-		return result(300*foot*foot*s.Bedrooms, positive("number of bedrooms", s.Bedrooms, ""))
+		return bounds.Result(300*foot*foot*s.Bedrooms, bounds.Positive("number of bedrooms", s.Bedrooms, ""))
 	}},
 }
 
@@ -107,18 +111,18 @@ var (
 
 func byFlow(name string, loading float64, from Origin) Basis {
 	return Basis{name, "flow ÷ hydraulic loading", from, func(s Sizing) (float64, error) {
-		return result(s.Flow/loading, positive("flow", s.Flow, "m³/s"))
+		return bounds.Result(s.Flow/loading, bounds.Positive("flow", s.Flow, "m³/s"))
 	}}
 }
 
 func byLoad(name string, load float64, from Origin) Basis {
 	return Basis{name, "flow × BOD ÷ areal load", from, func(s Sizing) (float64, error) {
-		return result(s.Flow*s.Inlet/load, positive("flow", s.Flow, "m³/s"), positive("BOD", s.Inlet, "kg/m³"))
+		return bounds.Result(s.Flow*s.Inlet/load, bounds.Positive("flow", s.Flow, "m³/s"), bounds.Positive("BOD", s.Inlet, "kg/m³"))
 	}}
 }
 
 func perPerson(name string, area float64, from Origin) Basis {
 	return Basis{name, "area per person × persons", from, func(s Sizing) (float64, error) {
-		return result(area*s.Persons, positive("number of persons", s.Persons, ""))
+		return bounds.Result(area*s.Persons, bounds.Positive("number of persons", s.Persons, ""))
 	}}
 }

@@ -1,5 +1,7 @@
 package treatment
 
+import "greysill/checker/internal/bounds"
+
 // Constituent is what the water carries.
 type Constituent string
 
@@ -107,7 +109,7 @@ const (
 // Concentration gives what a litre carries in kg/m³ from the load in kg/s and
 // the flow in m³/s that carries it. Definition, no source.
 func Concentration(load, flow float64) (float64, error) {
-	return result(load/flow, notNegative("load", load, "kg/s"), positive("flow", flow, "m³/s"))
+	return bounds.Result(load/flow, bounds.NotNegative("load", load, "kg/s"), bounds.Positive("flow", flow, "m³/s"))
 }
 
 func concentrations(mgPerL map[Constituent]Range) map[Constituent]Range {

@@ -1,6 +1,10 @@
 package treatment
 
-import "math"
+import (
+	"math"
+
+	"greysill/checker/internal/bounds"
+)
 
 // CoolingSource is the source of the formulas of this file.
 const CoolingSource = "Crites, Middlebrooks & Reed, Natural Wastewater Treatment Systems (2006), ch. 7: the water's sensible heat is the only source, loss to the air alone; integrated along the bed"
@@ -22,8 +26,8 @@ type Cooling struct {
 // number gives U·A/(c·ρ·Q), how many times over the water could give up its
 // warmth.
 func (c Cooling) number() (float64, error) {
-	return result(c.Conductance*c.Area/(WaterHeat*c.Flow), liquid(c.Inlet), air(c.Air),
-		notNegative("conductance", c.Conductance, "W/(m²·°C)"), notNegative("area", c.Area, "m²"), positive("flow", c.Flow, "m³/s"))
+	return bounds.Result(c.Conductance*c.Area/(WaterHeat*c.Flow), liquid(c.Inlet), air(c.Air),
+		bounds.NotNegative("conductance", c.Conductance, "W/(m²·°C)"), bounds.NotNegative("area", c.Area, "m²"), bounds.Positive("flow", c.Flow, "m³/s"))
 }
 
 // Outlet gives the water's temperature in °C at the end of the bed:
@@ -48,7 +52,7 @@ func (c Cooling) Mean() (float64, error) {
 		return 0, err
 	}
 	outlet := c.Air + (c.Inlet-c.Air)*math.Exp(-x)
-	if err := refuse(given{"temperature at the end of the bed", outlet, 0, 60, "°C"}); err != nil {
+	if err := bounds.Refuse(bounds.Given("temperature at the end of the bed", outlet, 0, 60, "°C")); err != nil {
 		return 0, err
 	}
 	if x < 1e-6 { // (1 − e^−x)/x loses its digits here, and nothing cools

@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 
+	"greysill/checker/cost"
 	"greysill/checker/design"
 	"greysill/checker/figures"
 	"greysill/checker/report"
@@ -12,13 +13,15 @@ import (
 
 const figuresHelp = `greysill figures [flags] FILE prints what the drawing in FILE implies, as a sheet of
 calculations: each figure with its formula, what it was worked out from and where
-that stands in the file, and the source. A dash reads standard input.
+that stands in the file, and the source. A dash reads standard input. With a price
+list it also prints what the quantities cost, and what the list has no price of.
 `
 
 func printFigures(_ context.Context, c console, args []string) int {
 	flags := newFlags("figures", figuresHelp)
 	common := addUnits(flags)
 	name := flags.String("name", "", "the `PATH` to name standard input by")
+	prices := flags.String("prices", "", "work the costs out by the price list `FILE` (format greysill-prices/1)")
 	operands, done, err := flags.parse(c, args)
 	if done {
 		return exitPass
@@ -35,11 +38,19 @@ func printFigures(_ context.Context, c console, args []string) int {
 	if err != nil {
 		return badUsage(c, "figures", err)
 	}
+	options := common.options(c.out)
+	if flags.Changed("prices") {
+		list, problems := cost.ReadFile(*prices)
+		if len(problems) > 0 {
+			return unusable(c, problems)
+		}
+		options.Prices = list
+	}
 	d, problems := read(c, operands[0], *name)
 	if len(problems) > 0 {
 		return unusable(c, problems)
 	}
-	return wrote(c, report.Figures(c.out, figures.Compute(d), common.options(c.out)))
+	return wrote(c, report.Figures(c.out, figures.Compute(d), options))
 }
 
 // read reads one design, from standard input for a dash.
