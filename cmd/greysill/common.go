@@ -28,9 +28,19 @@ func addUnits(flags *flagSet) *common {
 	return f
 }
 
+func addRules(flags *flagSet) *common {
+	f := &common{}
+	f.addBase(flags)
+	return f
+}
+
+func (f *common) addBase(flags *flagSet) {
+	flags.StringVar(&f.rules, "rules", "", "use the rule book in the folder `DIR` in place of the one built in")
+}
+
 func addCommon(flags *flagSet) *common {
 	f := addUnits(flags)
-	flags.StringVar(&f.rules, "rules", "", "use the rule book in the folder `DIR` in place of the one built in")
+	f.addBase(flags)
 	flags.StringVar(&f.region, "region", "", "use the amendment of the region `CODE` (ISO 3166-2, such as US-UT) in place of that of the design's location")
 	flags.StringArrayVar(&f.amend, "amend", nil, "lay the amendment in the folder `DIR` upon the rules; repeatable, the last one wins")
 	return f
@@ -62,7 +72,7 @@ func (f *common) books() (*rulebook.Books, error) {
 	}
 	books := rulebook.NewBooks(base, local...)
 	if f.region != "" && !books.Amended(f.region) {
-		return nil, noSuchRegion(f.region, books.Regions())
+		return nil, fmt.Errorf("greysill: --region: %w", noSuchRegion(f.region, books.Regions()))
 	}
 	return books, nil
 }
@@ -80,7 +90,7 @@ func noSuchRegion(code string, codes []string) error {
 	if near := source.Nearest(code, codes); near != "" {
 		hint = "did you mean " + near + "?"
 	}
-	return fmt.Errorf("greysill: --region: there is no amendment for %q; %s", code, hint)
+	return fmt.Errorf("there is no amendment for the region %q; %s", code, hint)
 }
 
 // options says how a report to w is to look. Only a terminal gets colour, and

@@ -94,8 +94,9 @@ func verbs() []verb {
 	return []verb{
 		{"review", "[flags] FILE|DIR|-…", "judge designs and write reports", review},
 		{"rules", "[flags] [ID]", "list the rule book in force, or explain one rule", listRules},
+		{"regions", "[flags] [CODE…]", "compare what the amendments of the regions change", listRegions},
 		{"figures", "[flags] FILE", "print what the drawing implies, with formulas and sources", printFigures},
-		{"start", "[DIR]", "write a starter design that passes, with the schema beside it", start},
+		{"start", "[--amendment] [DIR]", "write a starter design that passes, or a local amendment to change", start},
 	}
 }
 
