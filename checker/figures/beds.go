@@ -41,7 +41,7 @@ const depthFormula = "surface − floor at each corner, and wherever the ground 
 
 var gridMethod = Citation{Title: "The grid method of earthworks", Standing: Practice}
 
-func (d *drawing) beds() []*bed {
+func (d *drawing) newBeds() []*bed {
 	var all []*bed
 	for _, p := range d.ofKind(plantedBed) {
 		all = append(all, newBed(p))

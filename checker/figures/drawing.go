@@ -20,8 +20,19 @@ type drawing struct {
 	boundary  geometry.Shape
 	network   *network
 	streams   *streams
-	untreated spread                          // greywater that no bed has treated
-	ground    func() (*ground.Surface, error) // built when first asked for
+	untreated spread // greywater that no bed has treated
+	shared    shared
+}
+
+// shared is what several lists are worked out from, each made when first asked
+// for.
+type shared struct {
+	ground  func() (*ground.Surface, error)
+	flows   func() []flow
+	beds    func() []*bed
+	running func() []*running
+	peaks   func() *peaks
+	soakage func() []*soakage
 }
 
 // part is a part with its shape in plan.
@@ -47,7 +58,14 @@ func read(d *design.Design) *drawing {
 	g.network = newNetwork(d)
 	g.streams = newStreams(d, g.network)
 	g.untreated = g.network.from(untreated, isGreywater)
-	g.ground = sync.OnceValues(func() (*ground.Surface, error) { return surface(d.Site.Levels) })
+	g.shared = shared{
+		ground:  sync.OnceValues(func() (*ground.Surface, error) { return surface(d.Site.Levels) }),
+		flows:   sync.OnceValue(g.newFlows),
+		beds:    sync.OnceValue(g.newBeds),
+		running: sync.OnceValue(g.newRunning),
+		peaks:   sync.OnceValue(g.newPeaks),
+		soakage: sync.OnceValue(g.newSoakage),
+	}
 	for i := range d.Parts {
 		p := &part{Part: &d.Parts[i], drawing: g, node: len(d.Sources) + i}
 		p.shape, p.lies = shape(p.Shape, p.Pointer)
@@ -67,6 +85,18 @@ func read(d *design.Design) *drawing {
 	}
 	return g
 }
+
+func (d *drawing) ground() (*ground.Surface, error) { return d.shared.ground() }
+
+func (d *drawing) flows() []flow { return d.shared.flows() }
+
+func (d *drawing) beds() []*bed { return d.shared.beds() }
+
+func (d *drawing) running() []*running { return d.shared.running() }
+
+func (d *drawing) peaks() *peaks { return d.shared.peaks() }
+
+func (d *drawing) soakage() []*soakage { return d.shared.soakage() }
 
 // ofKind gives the parts of some kinds, in the order of the document.
 func (d *drawing) ofKind(kinds ...string) []*part {

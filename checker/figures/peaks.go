@@ -20,7 +20,7 @@ type feeder struct {
 	storm  *storm // in place of a source's fixture units
 }
 
-func (d *drawing) peaks() *peaks {
+func (d *drawing) newPeaks() *peaks {
 	p := &peaks{network: d.network}
 	for _, s := range d.storms() {
 		p.add(feeder{storm: s}, s.node)
