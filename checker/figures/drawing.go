@@ -33,6 +33,7 @@ type shared struct {
 	running func() []*running
 	peaks   func() *peaks
 	soakage func() []*soakage
+	levels  func() *surfaces
 }
 
 // part is a part with its shape in plan.
@@ -44,6 +45,7 @@ type part struct {
 	shape   geometry.Shape
 	half    float64 // half the width of what is drawn as its middle line
 	grounds []covered
+	under   func() (ground.Extent, bool) // the ground, ok=false where spot levels do not show all of it
 }
 
 // thing is what parts keep clear of.
@@ -65,6 +67,7 @@ func read(d *design.Design) *drawing {
 		running: sync.OnceValue(g.newRunning),
 		peaks:   sync.OnceValue(g.newPeaks),
 		soakage: sync.OnceValue(g.newSoakage),
+		levels:  sync.OnceValue(g.newSurfaces),
 	}
 	for i := range d.Parts {
 		p := &part{Part: &d.Parts[i], drawing: g, node: len(d.Sources) + i}
@@ -73,6 +76,7 @@ func read(d *design.Design) *drawing {
 			p.half = p.Width.Value / 2
 		}
 		p.grounds = p.covers()
+		p.under = sync.OnceValues(p.measureGround)
 		g.parts = append(g.parts, p)
 	}
 	for _, f := range d.Site.Features {
@@ -97,6 +101,16 @@ func (d *drawing) running() []*running { return d.shared.running() }
 func (d *drawing) peaks() *peaks { return d.shared.peaks() }
 
 func (d *drawing) soakage() []*soakage { return d.shared.soakage() }
+
+func (d *drawing) surfaces() *surfaces { return d.shared.levels() }
+
+func (p *part) measureGround() (ground.Extent, bool) {
+	surface, err := p.drawing.ground()
+	if err != nil {
+		return ground.Extent{}, false
+	}
+	return surface.Under(p.shape)
+}
 
 // ofKind gives the parts of some kinds, in the order of the document.
 func (d *drawing) ofKind(kinds ...string) []*part {
