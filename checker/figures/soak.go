@@ -137,7 +137,7 @@ type soakage struct {
 	areas              []*soilArea
 }
 
-func (d *drawing) soakage() []*soakage {
+func (d *drawing) newSoakage() []*soakage {
 	parts := d.ofKind(mulchBasin, trench)
 	if len(parts) == 0 {
 		return nil
