@@ -8,7 +8,7 @@ var tables = slices.Concat(
 	[]table{systemTable, coldSeasonTable, demandTable, inflowTable, fixtureTable, stormTable, partTable, flowTable, routeTable, diverterTable, bedTable,
 		layerTable, bedFlowTable, headLossTable, effluentTable, bedAreaTable, bedWinterTable, rootTable,
 		reachTable, pipeFlowTable, coverTable, crossingTable, dugServiceTable, cleanoutTable, dischargeTable, openWaterTable, holdingTable,
-		settlingTable, pondTable, spillwayTable, soakageTable, soakageAreaTable, monthTable, frostTable},
+		settlingTable, pondTable, spillwayTable, siteSoilTable, soakageTable, soakageAreaTable, monthTable, frostTable},
 	quantityTables,
 	clearanceTables,
 )
