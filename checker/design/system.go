@@ -77,6 +77,7 @@ type Part struct {
 	Vented       *bool               `json:"vented"`
 	AboveGround  *bool               `json:"above_ground"`
 	SludgeDepth  quantity.Quantity   `json:"sludge_depth" dimension:"length"`
+	CleanOut     quantity.Quantity   `json:"clean_out_interval" dimension:"time span"`
 	OutletsCount int                 `json:"outlets"`
 	Mesh         quantity.Quantity   `json:"mesh" dimension:"length"` // opening of a filter
 
@@ -91,6 +92,7 @@ type Part struct {
 
 	// Of a pond.
 	Stocked    []Stock           `json:"stocked"`
+	StockedBy  string            `json:"stocking_permit"` // reference of the leave to stock fish
 	Edge       *Edge             `json:"edge"`
 	Barrier    *Barrier          `json:"barrier"`
 	Embankment *Embankment       `json:"embankment"`

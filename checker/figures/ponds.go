@@ -2,6 +2,7 @@ package figures
 
 import (
 	"greysill/checker/climate"
+	"greysill/checker/geometry"
 	"greysill/checker/quantity"
 	"greysill/checker/treatment"
 )
@@ -23,15 +24,31 @@ var pondTable = tabulate(
 			Formula: "volume ÷ flow", Source: detention}, (*pondWater).turnover},
 		{Field{Name: "freeboard", Kind: Number, Dimension: quantity.Length, Doc: "Height of the rim over the water level; negative where the water would stand over it.",
 			Formula: "rim level − water level"}, (*pondWater).freeboard},
+		{Field{Name: "settled_first", Kind: Truth,
+			Doc: "Whether all water used in the house and all storm water that reaches it, in any season or by any overflow, has come through a settling basin " +
+				"or a planted gravel bed; what a bed overflows has not. True when none reaches it."}, (*pondWater).settledFirst},
+		{Field{Name: "unsettled_sources", Kind: Text, Doc: "The sources and storm inflows whose water reaches it unsettled; \"none\" where none does."},
+			(*pondWater).unsettledSources},
+		{Field{Name: "inside_slope", Kind: Number, Dimension: quantity.Slope, Doc: "How steep its sides are below the rim: rise over run."},
+			func(b *pondWater) Value { return b.entry("side_slope", b.SideSlope) }},
+		{Field{Name: "has_shelf", Kind: Truth, Doc: "Whether a shelf along its edge is drawn, with its width and the depth of water over it."}, (*pondWater).hasShelf},
 		{Field{Name: "embankment_height", Kind: Number, Dimension: quantity.Length, Doc: "Height of its embankment over the outside toe; 0 where none is drawn.",
 			Formula: "level of the top − level of the toe"}, (*pondWater).bankHeight},
 		{Field{Name: "embankment_top_width", Kind: Number, Dimension: quantity.Length, Doc: "Width of the embankment's top."}, (*pondWater).bankWidth},
+		{Field{Name: "outside_slope", Kind: Number, Dimension: quantity.Slope, Doc: "How steep the outside of its embankment is: rise over run."}, (*pondWater).outsideSlope},
+		{Field{Name: "embankment_runs", Kind: Number, Dimension: quantity.Number,
+			Doc:     "Run of both sides of its embankment together for a rise of 1; the more, the flatter.",
+			Formula: "1 ÷ inside slope + 1 ÷ outside slope"}, (*pondWater).bankRuns},
 		{Field{Name: "least_ice", Kind: Number, Dimension: quantity.Length, Doc: "Least ice of the winter, by a snow-covered lake. No figure here says that ice bears anybody.",
 			Formula: iceFormula, Source: ice}, func(b *pondWater) Value { return b.ice(iceGrowth.least) }},
 		{Field{Name: "greatest_ice", Kind: Number, Dimension: quantity.Length, Doc: "Greatest ice of the winter, by a windy lake without snow. No figure here says that ice bears anybody.",
 			Formula: iceFormula, Source: ice}, func(b *pondWater) Value { return b.ice(iceGrowth.greatest) }},
 		{Field{Name: "least_winter_depth", Kind: Number, Dimension: quantity.Length, Doc: "Depth of water left under the greatest ice at the deepest place; 0 or less where it freezes to the floor.",
 			Formula: "greatest depth − greatest ice"}, (*pondWater).winterDepth},
+		{Field{Name: "water_under_ice", Kind: Truth, Doc: "Whether any water is left under the greatest ice at the deepest place."}, (*pondWater).waterUnderIce},
+		{Field{Name: "stocked", Kind: Truth, Doc: "Whether fish are drawn in it."}, (*pondWater).stocked},
+		{Field{Name: "fish", Kind: Text, Doc: "The fish drawn in it; \"none\" where none are."}, (*pondWater).fish},
+		{Field{Name: "has_stocking_permit", Kind: Truth, Doc: "Whether the drawing names the fish and wildlife authority's leave to keep them."}, (*pondWater).hasStockingPermit},
 		{Field{Name: "unionized_ammonia_by_emerson", Kind: Number, Dimension: quantity.Density,
 			Doc:     "Un-ionized ammonia, as nitrogen, in its water at its warmest.",
 			Formula: "total ammonia ÷ (1 + 10^(pKa − pH)), pKa = 0.09018 + 2729.92 ÷ (temperature + 273.15)", Source: emerson}, func(b *pondWater) Value { return b.ammonia(treatment.Emerson1975.Unionized) }},
@@ -95,21 +112,6 @@ func (p *part) freeboard() Value {
 	return outOf(rim.Number-level.Number, rim, level)
 }
 
-func (p *part) bankHeight() Value {
-	if p.Embankment == nil {
-		return number(0)
-	}
-	top, toe := p.entry("embankment/top_level", p.Embankment.TopLevel), p.entry("embankment/toe_level", p.Embankment.ToeLevel)
-	return outOf(top.Number-toe.Number, top, toe)
-}
-
-func (p *part) bankWidth() Value {
-	if p.Embankment == nil {
-		return unknown(p.lack("embankment"))
-	}
-	return p.entry("embankment/top_width", p.Embankment.TopWidth)
-}
-
 func (b *pondWater) ice(coefficient float64) Value {
 	index, _, _ := b.drawing.freezingIndex()
 	return worked(Lack{climatePointer + "/freezing_index", "freezing_index of the site's climate"},
@@ -119,6 +121,11 @@ func (b *pondWater) ice(coefficient float64) Value {
 func (b *pondWater) winterDepth() Value {
 	thick := b.ice(iceGrowth.greatest)
 	return outOf(b.depth.Number-thick.Number, b.depth, thick)
+}
+
+func (b *pondWater) waterUnderIce() Value {
+	left := b.winterDepth()
+	return orUnknown(truth(left.Number > geometry.Resolution, left.Inputs...), left.Lacks)
 }
 
 func (b *pondWater) ammonia(share func(pH, celsius float64) (float64, error)) Value {

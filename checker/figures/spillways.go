@@ -2,6 +2,7 @@ package figures
 
 import (
 	"slices"
+	"strings"
 
 	"greysill/checker/geometry"
 	"greysill/checker/hydraulics"
@@ -15,10 +16,18 @@ var spillwayTable = tabulate(
 	[]column[*wayOut]{
 		{Field{Name: "kind", Kind: Text, Doc: "The part's kind.", Words: []string{spillway, overflowPipe}}, func(w *wayOut) Value { return w.kind() }},
 		{Field{Name: "serves", Kind: Text, Doc: "The parts that overflow straight into it; \"none\" where none does."}, (*wayOut).serving},
+		{Field{Name: "serves_pond", Kind: Truth, Doc: "Whether a pond overflows straight into it."},
+			func(w *wayOut) Value {
+				return truth(slices.ContainsFunc(w.served, func(p *part) bool { return p.Kind == pond }))
+			}},
 		{Field{Name: "rim", Kind: Number, Dimension: quantity.Level, Doc: "Lowest rim of those parts."}, func(w *wayOut) Value { return w.rim }},
 		{Field{Name: "head", Kind: Number, Dimension: quantity.Length,
 			Doc:     "Head available: the water at that rim over the crest, or over the upper invert of a pipe; negative where the rim is lower.",
 			Formula: "lowest rim level − crest level or upper invert"}, func(w *wayOut) Value { return w.head }},
+		{Field{Name: "below_rim", Kind: Truth, Doc: "Whether water begins to leave by it before it stands at the rim."},
+			func(w *wayOut) Value {
+				return orUnknown(truth(w.head.Number > geometry.Resolution, w.head.Inputs...), w.head.Lacks)
+			}},
 		{Field{Name: "least_capacity", Kind: Number, Dimension: quantity.PeakFlow,
 			Doc:     "Least flow at that head: by the low end of coefficients of an earth crest, or a pipe with an entrance that reaches into the water and the roughest wall.",
 			Formula: capacityFormula, Source: outletSource}, func(w *wayOut) Value { return w.least.flow }},
@@ -33,6 +42,7 @@ var spillwayTable = tabulate(
 			Formula: stormFormula, Source: rational}, func(w *wayOut) Value { return w.storm }},
 		{Field{Name: "capacity_to_storm", Kind: Number, Dimension: quantity.Number, Doc: "Least capacity for each unit of that peak; less than 1 lets water over the rim.",
 			Formula: "least capacity ÷ peak of the storm"}, (*wayOut).ratio},
+		{Field{Name: "lining_stated", Kind: Truth, Doc: "Whether the drawing says what a spillway is lined with; never of a pipe."}, (*wayOut).liningStated},
 	},
 )
 
@@ -154,4 +164,8 @@ func (w *wayOut) ratio() Value {
 		return unknown(Lack{"/parts", "a storm inflow whose water reaches " + w.ID})
 	}
 	return outOf(w.least.flow.Number/w.storm.Number, w.least.flow, w.storm)
+}
+
+func (w *wayOut) liningStated() Value {
+	return truth(strings.TrimSpace(w.Lining) != "", w.given("lining", len(w.Lining))...)
 }
