@@ -101,6 +101,7 @@ func (m *module) declare(around surroundings) source.Problems {
 		problems = s.problems
 	}
 	m.rule.ID, m.rule.File, m.rule.SetBy, m.rule.excuses = m.id, m.name(), m.setBy(), m.excuses
+	m.rule.words = literals(m.parsed)
 	for _, a := range m.parsed.Annotations {
 		if a.Location.Row > m.parsed.Package.Location.Row {
 			problems = append(problems, m.problemAt(a.Location, "a second METADATA block", "one, above the package", ""))

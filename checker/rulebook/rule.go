@@ -39,6 +39,7 @@ type Rule struct {
 	limits  []string // names of the limits that its module compares with
 	reads   []string // fields of its subjects that decide: those that its module names
 	lists   []string // names of the lists that its module reads
+	words   []string // texts that its module compares with
 }
 
 // Bound says which way a measure must lie from its limit.

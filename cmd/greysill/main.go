@@ -95,6 +95,7 @@ func verbs() []verb {
 		{"review", "[flags] FILE|DIR|-…", "judge designs and write reports", review},
 		{"rules", "[flags] [ID]", "list the rule book in force, or explain one rule", listRules},
 		{"regions", "[flags] [CODE…]", "compare what the amendments of the regions change", listRegions},
+		{"try", "[flags] DIR", "try an amendment: its tests, its limits, and that nothing missing ever passes", try},
 		{"figures", "[flags] FILE", "print what the drawing implies, with formulas and sources", printFigures},
 		{"start", "[--amendment] [DIR]", "write a starter design that passes, or a local amendment to change", start},
 	}
