@@ -154,10 +154,10 @@ func (w *wayOut) overCrest(share float64) outflow {
 
 // crest is the length of the crest, as drawn in plan where it is not stated.
 func (w *wayOut) crest() Value {
-	if !w.CrestLength.Given() && w.shape.Length() > 0 {
-		return w.inPlan()
+	if w.CrestLength.Given() {
+		return w.entry("crest_length", w.CrestLength)
 	}
-	return w.entry("crest_length", w.CrestLength)
+	return w.inPlan()
 }
 
 // throughPipe holds for a mouth that the water covers.
