@@ -6,6 +6,7 @@ import (
 
 	"greysill/checker/design"
 	"greysill/checker/earthwork"
+	"greysill/checker/geometry"
 	"greysill/checker/quantity"
 )
 
@@ -113,7 +114,11 @@ func (p *part) linedDepth() Value {
 		return newBed(p).greatestDepth()
 	}
 	rim, floor := p.entry("rim_level", p.RimLevel), p.lowestFloor()
-	return outOf(rim.Number-floor.Number, rim, floor)
+	deep := outOf(rim.Number-floor.Number, rim, floor)
+	if deep.Known() && deep.Number <= geometry.Resolution {
+		return unknown(Lack{p.Pointer + "/rim_level", "rim_level of " + p.ID + " above its floor"})
+	}
+	return deep
 }
 
 func (s *linerSheet) material() Value {

@@ -1,0 +1,67 @@
+package figures_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+// TestDiggingABed: 0.7 m of level ground over the floor; the gravel's surface does not
+// matter. A loam swells to 1.25 of its volume (U.S. Army FM 5-434, common earth, as
+// tabulated in a review course).
+func TestDiggingABed(t *testing.T) {
+	f := compute(t, laid(``, `, "depth": "0.6 m"`))
+	requireKnown(t, f, "quantities.excavation", "bed-1", map[string]any{
+		"kind": "planted gravel bed", "volume": 18 * 0.7, "volume_by": "levels of the ground and the floor", "soil_read_as": "common earth", "loose_volume": 18 * 0.7 * 1.25})
+	requireKnown(t, f, "quantities.excavation", "trench-1", map[string]any{"volume": 10 * 0.6, "volume_by": "depth as drawn"})
+}
+
+// TestDiggingOnASlope: ground that falls 1 m over 20 m in x from 10 m; a bed from x = 10
+// to 16 with its floor at 9 m is dug 0.5 m deep at one end and 0.2 m at the other.
+func TestDiggingOnASlope(t *testing.T) {
+	e := laid(``, ``)
+	e["site"] = siteWith(`"levels": [[0, 0, 10], [60, 0, 7], [60, 40, 7], [0, 40, 10]]`)
+	e["parts"] = `[{"id": "bed-1", "kind": "planted gravel bed", "outline": [[10, 10], [16, 10], [16, 13], [10, 13]], "floor": "9 m"}]`
+	requireKnown(t, compute(t, e), "quantities.excavation", "bed-1", map[string]any{"volume": 18 * (0.5 + 0.2) / 2})
+
+	// A floor that follows the ground down 0.3 m, 0.4 m under it.
+	e["parts"] = `[{"id": "bed-1", "kind": "planted gravel bed", "outline": [[10, 10], [16, 10], [16, 13], [10, 13]], "floor": ["9.1 m", "8.8 m", "8.8 m", "9.1 m"]}]`
+	requireKnown(t, compute(t, e), "quantities.excavation", "bed-1", map[string]any{"volume": 18 * 0.4})
+}
+
+// TestNothingIsDugAboveGround leaves out what stands on it.
+func TestNothingIsDugAboveGround(t *testing.T) {
+	e := laid(`, "above_ground": true`, ``)
+	require.Equal(t, []string{"trench-1"}, subjects(compute(t, e), "quantities.excavation"))
+}
+
+func TestWhatDiggingLacks(t *testing.T) {
+	f := compute(t, laid(``, ``))
+	requireLacks(t, f, "quantities.excavation", "trench-1", "volume", "/parts/1/depth")
+	requireLacks(t, f, "quantities.excavation", "trench-1", "volume_by", "/parts/1/depth")
+
+	e := laid(``, ``)
+	e["site"] = bare["site"]
+	f = compute(t, e)
+	requireLacks(t, f, "quantities.excavation", "bed-1", "volume", "/parts/0/edge_levels")
+	requireLacks(t, f, "quantities.excavation", "bed-1", "soil_read_as", "/site/soil/texture")
+	requireLacks(t, f, "quantities.excavation", "bed-1", "loose_volume", "/parts/0/edge_levels", "/site/soil/texture")
+
+	e["parts"] = `[{"id": "bed-1", "kind": "planted gravel bed", "outline": [[10, 10], [16, 10], [16, 13], [10, 13]]},
+		{"id": "tank-1", "kind": "surge tank", "at": [20, 20]}]`
+	f = compute(t, e)
+	requireLacks(t, f, "quantities.excavation", "bed-1", "volume", "/parts/0/floor")
+	requireLacks(t, f, "quantities.excavation", "tank-1", "volume", "/parts/1/outline")
+}
+
+// TestDiggingOutOfRange: a floor over the ground is no cut, and no table here has gravel
+// swell.
+func TestDiggingOutOfRange(t *testing.T) {
+	e := laid(``, ``)
+	e["site"] = siteWith(`"levels": [[0, 0, 9], [60, 0, 9], [60, 40, 9], [0, 40, 9]], "soil": {"texture": "gravel"}`)
+	f := compute(t, e)
+	requireLacks(t, f, "quantities.excavation", "bed-1", "volume", "/parts/0/floor")
+	require.Equal(t, "a floor of bed-1 below the ground everywhere", value(t, f, "quantities.excavation", "bed-1", "volume").Lacks[0].Entry)
+	requireLacks(t, f, "quantities.excavation", "bed-1", "soil_read_as", "/site/soil/texture")
+	require.Contains(t, value(t, f, "quantities.excavation", "bed-1", "soil_read_as").Lacks[0].Entry, "within the range of")
+}
