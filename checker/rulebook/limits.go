@@ -120,6 +120,6 @@ func (b *Book) UnusedLimits() []*Limit {
 
 var dimensions = []quantity.Dimension{
 	quantity.Length, quantity.Level, quantity.Area, quantity.Volume, quantity.Flow, quantity.Velocity, quantity.RainRate,
-	quantity.Loading, quantity.Percolation, quantity.Slope, quantity.Share, quantity.Duration, quantity.Temperature,
+	quantity.Loading, quantity.Load, quantity.Percolation, quantity.Slope, quantity.Share, quantity.Duration, quantity.Temperature,
 	quantity.DegreeDays, quantity.Angle, quantity.Mass, quantity.Density, quantity.Radiation, quantity.Conductivity, quantity.Number,
 }
