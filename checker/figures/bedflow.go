@@ -32,6 +32,8 @@ var bedFlowTable = tabulate(
 			Formula: "pore volume below the water level ÷ flow", Source: detention}, func(r *running) Value { return r.detentions.least }},
 		{Field{Name: "greatest_detention", Kind: Number, Dimension: quantity.Duration, Doc: "Nominal time that water stays at the mean flow, by the greatest porosity.",
 			Formula: "pore volume below the water level ÷ flow", Source: detention}, func(r *running) Value { return r.detentions.greatest }},
+		{Field{Name: "area", Kind: Number, Dimension: quantity.Area, Doc: "Area of the bed in plan.",
+			Formula: "½ Σ (x₁y₂ − x₂y₁) round the outline"}, func(r *running) Value { return r.area() }},
 		{Field{Name: "hydraulic_loading", Kind: Number, Dimension: quantity.Loading, Doc: "Flow a day for each unit of the bed's area.",
 			Formula: "flow ÷ area", Source: loading}, func(r *running) Value { return r.loading }},
 		{Field{Name: "least_inlet_bod", Kind: Number, Dimension: quantity.Density, Doc: "Least BOD5 of greywater by the published strengths, nothing taken off for settling.",

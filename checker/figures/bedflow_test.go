@@ -32,7 +32,7 @@ const (
 func TestFlowThroughABed(t *testing.T) {
 	want := map[string]any{
 		"course": "longer side of the outline", "length": 6.0, "width": 18.0 / 6, "length_to_width": 2.0, "water_depth": 9.9 - 9.4,
-		"least_pore_volume": 18 * 0.5 * 0.4, "greatest_pore_volume": 18 * 0.5 * 0.4, "flow": wetFlow, "hydraulic_loading": wetFlow / 18,
+		"least_pore_volume": 18 * 0.5 * 0.4, "greatest_pore_volume": 18 * 0.5 * 0.4, "flow": wetFlow, "area": 18.0, "hydraulic_loading": wetFlow / 18,
 		"least_inlet_bod": 0.085, "greatest_inlet_bod": 0.200, // fbr H 201: 85 to 200 mg/L
 	}
 	f := compute(t, wetBed("", gravel))
