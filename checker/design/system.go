@@ -74,6 +74,7 @@ type Part struct {
 	Width        quantity.Quantity   `json:"width" dimension:"length"`
 	Cover        quantity.Quantity   `json:"cover" dimension:"length"` // over the place where greywater is let in
 	Covered      *bool               `json:"covered"`
+	Screened     *bool               `json:"screened"` // its vent and other openings, against insects
 	Vented       *bool               `json:"vented"`
 	AboveGround  *bool               `json:"above_ground"`
 	SludgeDepth  quantity.Quantity   `json:"sludge_depth" dimension:"length"`
@@ -151,6 +152,7 @@ type Header struct {
 	Level     quantity.Quantity `json:"level" dimension:"level"`
 	Cover     quantity.Quantity `json:"cover" dimension:"length"`
 	Diameter  quantity.Quantity `json:"diameter" dimension:"length"`
+	StoneSize quantity.Quantity `json:"stone_size" dimension:"length"` // of the coarse stone round it
 	Cleanouts []Point           `json:"cleanouts"`
 }
 
@@ -159,6 +161,7 @@ type LevelControl struct {
 	At         *Point            `json:"at"`
 	Level      quantity.Quantity `json:"level" dimension:"level"`
 	Adjustable *bool             `json:"adjustable"`
+	StoneSize  quantity.Quantity `json:"stone_size" dimension:"length"` // of the coarse stone round it
 }
 
 // Drawdown is the pipe that empties a bed or pond for repair.

@@ -32,6 +32,8 @@ var bedFlowTable = tabulate(
 			Formula: "pore volume below the water level ÷ flow", Source: detention}, func(r *running) Value { return r.detentions.least }},
 		{Field{Name: "greatest_detention", Kind: Number, Dimension: quantity.Duration, Doc: "Nominal time that water stays at the mean flow, by the greatest porosity.",
 			Formula: "pore volume below the water level ÷ flow", Source: detention}, func(r *running) Value { return r.detentions.greatest }},
+		{Field{Name: "area", Kind: Number, Dimension: quantity.Area, Doc: "Area of the bed in plan.",
+			Formula: "½ Σ (x₁y₂ − x₂y₁) round the outline"}, func(r *running) Value { return r.area() }},
 		{Field{Name: "hydraulic_loading", Kind: Number, Dimension: quantity.Loading, Doc: "Flow a day for each unit of the bed's area.",
 			Formula: "flow ÷ area", Source: loading}, func(r *running) Value { return r.loading }},
 		{Field{Name: "least_inlet_bod", Kind: Number, Dimension: quantity.Density, Doc: "Least BOD5 of greywater by the published strengths, nothing taken off for settling.",
@@ -40,15 +42,15 @@ var bedFlowTable = tabulate(
 		{Field{Name: "greatest_inlet_bod", Kind: Number, Dimension: quantity.Density, Doc: "Greatest BOD5 of greywater by the published strengths, nothing taken off for settling.",
 			Formula: strengthFormula, Source: strengthSource}, func(r *running) Value { return r.strongest.bod }},
 		{Field{Name: "greatest_inlet_bod_source", Kind: Text, Doc: "Which source gives the greatest."}, func(r *running) Value { return r.strongest.named }},
-		{Field{Name: "least_areal_load", Kind: Number, Dimension: quantity.Number, Doc: "Least BOD5 for each unit of the bed's area, in g/m² a day.",
+		{Field{Name: "least_areal_load", Kind: Number, Dimension: quantity.Load, Doc: "Least BOD5 a day for each unit of the bed's area.",
 			Formula: arealFormula, Source: loading}, func(r *running) Value { return r.arealLoad(r.weakest.bod) }},
-		{Field{Name: "greatest_areal_load", Kind: Number, Dimension: quantity.Number, Doc: "Greatest BOD5 for each unit of the bed's area, in g/m² a day.",
+		{Field{Name: "greatest_areal_load", Kind: Number, Dimension: quantity.Load, Doc: "Greatest BOD5 a day for each unit of the bed's area.",
 			Formula: arealFormula, Source: loading}, func(r *running) Value { return r.arealLoad(r.strongest.bod) }},
-		{Field{Name: "least_section_load", Kind: Number, Dimension: quantity.Number,
-			Doc:     "Least BOD5 for each unit of the cross-section under water at the inlet, where a bed clogs, in g/m² a day.",
+		{Field{Name: "least_section_load", Kind: Number, Dimension: quantity.Load,
+			Doc:     "Least BOD5 a day for each unit of the cross-section under water at the inlet, where a bed clogs.",
 			Formula: sectionFormula, Source: loading}, func(r *running) Value { return r.sectionLoad(r.weakest.bod) }},
-		{Field{Name: "greatest_section_load", Kind: Number, Dimension: quantity.Number,
-			Doc:     "Greatest BOD5 for each unit of the cross-section under water at the inlet, where a bed clogs, in g/m² a day.",
+		{Field{Name: "greatest_section_load", Kind: Number, Dimension: quantity.Load,
+			Doc:     "Greatest BOD5 a day for each unit of the cross-section under water at the inlet, where a bed clogs.",
 			Formula: sectionFormula, Source: loading}, func(r *running) Value { return r.sectionLoad(r.strongest.bod) }},
 	},
 )
@@ -64,9 +66,6 @@ var (
 	loading   = Citation{Title: treatment.LoadingSource, Standing: Practice}
 )
 
-// gramsADay is what 1 kg/s comes to in g/d.
-const gramsADay = 1000 * 86400
-
 func (r *running) lengthToWidth() Value {
 	c := r.course
 	return worked(r.lack("outline"), func() (float64, error) { return c.length.Number / c.width.Number, nil }, c.length, c.width)
@@ -79,14 +78,12 @@ func (r *running) detention(pores Value) Value {
 func (r *running) arealLoad(bod Value) Value {
 	area := r.area()
 	return worked(r.lack("outline"), func() (float64, error) {
-		load, err := treatment.OrganicLoad(r.flow.Number, bod.Number, area.Number)
-		return load * gramsADay, err
+		return treatment.OrganicLoad(r.flow.Number, bod.Number, area.Number)
 	}, r.flow, bod, area)
 }
 
 func (r *running) sectionLoad(bod Value) Value {
 	return worked(r.lack("water_level"), func() (float64, error) {
-		load, err := treatment.OrganicLoad(r.flow.Number, bod.Number, r.course.width.Number*r.depth.Number)
-		return load * gramsADay, err
+		return treatment.OrganicLoad(r.flow.Number, bod.Number, r.course.width.Number*r.depth.Number)
 	}, r.flow, bod, r.course.width, r.depth)
 }

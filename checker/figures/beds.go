@@ -9,7 +9,7 @@ import (
 var bedTable = tabulate(
 	List{Name: "beds", Doc: "Every planted gravel bed.", Subject: "a planted gravel bed"},
 	(*drawing).beds, (*bed).subject,
-	[]column[*bed]{
+	slices.Concat([]column[*bed]{
 		{Field{Name: "area", Kind: Number, Dimension: quantity.Area, Doc: "Area in plan.",
 			Formula: "½ Σ (x₁y₂ − x₂y₁) round the outline"}, func(b *bed) Value { return b.area() }},
 		{Field{Name: "least_depth", Kind: Number, Dimension: quantity.Length,
@@ -36,7 +36,7 @@ var bedTable = tabulate(
 			Formula: "lowest level of the media's surface − storm_surface of water_levels"}, (*bed).stormBelowSurface},
 		{Field{Name: "inlet_inside", Kind: Truth,
 			Doc: "Whether the whole inlet header lies within the bed's outline; touching it from inside is inside."}, (*bed).inletInside},
-	},
+	}, fittingColumns, edgeColumns, rootColumns, settledColumns),
 )
 
 const depthFormula = "surface − floor at each corner, and wherever the ground bends along an edge when the surface is the ground between spot levels; " +

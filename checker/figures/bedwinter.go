@@ -22,6 +22,7 @@ var bedWinterTable = tabulate(
 			func(w *winter) Value { return w.warmth }},
 		{Field{Name: "coldest_month", Kind: Text, Doc: "The coldest month of the year."}, func(w *winter) Value { return w.month }},
 		{Field{Name: "bypassed", Kind: Truth, Doc: "Whether the bypass season covers that whole month."}, (*winter).bypassed},
+		{Field{Name: "runs_in_frost", Kind: Truth, Doc: "Whether the bypass season leaves any part of a freezing month open."}, func(w *winter) Value { return w.runsInFrost() }},
 		{Field{Name: "air_temperature", Kind: Number, Dimension: quantity.Temperature, Doc: "Mean temperature of the coldest month."},
 			func(w *winter) Value { return w.air }},
 		{Field{Name: "conductance", Kind: Number, Dimension: quantity.Number,
@@ -133,11 +134,11 @@ func (r *running) dryGravel() Value {
 	}
 }
 
-func (r *running) mulch() Value {
-	if !r.Mulch.Given() {
-		return unknown(Lack{r.Pointer + "/mulch", `mulch of ` + r.ID + ` ("0 in" where there is none)`})
+func (b *bed) mulch() Value {
+	if !b.Mulch.Given() {
+		return unknown(Lack{b.Pointer + "/mulch", `mulch of ` + b.ID + ` ("0 in" where there is none)`})
 	}
-	return number(r.Mulch.Value, r.drawn("mulch"))
+	return number(b.Mulch.Value, b.drawn("mulch"))
 }
 
 func (r *running) snow() Value {

@@ -11,7 +11,7 @@ var effluentTable = tabulate(
 	(*drawing).leaving, (*leaving).subject,
 	[]column[*leaving]{
 		{Field{Name: "bed", Kind: Text, Doc: "The bed's id."}, func(l *leaving) Value { return text(l.ID) }},
-		{Field{Name: "basis", Kind: Text, Doc: "The set of constants."}, func(l *leaving) Value { return text(l.set.name) }},
+		{Field{Name: "basis", Kind: Text, Words: removalNames(), Doc: "The set of constants."}, func(l *leaving) Value { return text(l.set.name) }},
 		{Field{Name: "source", Kind: Text, Doc: "Where the constants come from."}, func(l *leaving) Value { return text(l.set.Source) }},
 		{Field{Name: "standing", Kind: Text, Doc: "How the constants are known.", Words: standings}, func(l *leaving) Value { return text(l.set.Standing) }},
 		{Field{Name: "model", Kind: Text, Doc: "The formula that the constants are for."}, func(l *leaving) Value { return text(l.set.model) }},

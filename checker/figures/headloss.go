@@ -1,6 +1,7 @@
 package figures
 
 import (
+	"greysill/checker/geometry"
 	"greysill/checker/hydraulics"
 	"greysill/checker/quantity"
 )
@@ -13,6 +14,7 @@ var headLossTable = tabulate(
 		{Field{Name: "bed", Kind: Text, Doc: "The bed's id."}, func(c *clogged) Value { return text(c.ID) }},
 		{Field{Name: "allowance", Kind: Text, Doc: "The allowance for clogging and who makes it."},
 			func(c *clogged) Value { return text(c.allowance.Source.Title) }},
+		{Field{Name: "clogging", Kind: Text, Words: cloggingNames(), Doc: "The allowance in short."}, func(c *clogged) Value { return text(c.name) }},
 		{Field{Name: "standing", Kind: Text, Doc: "How the allowance is known.", Words: standings},
 			func(c *clogged) Value { return text(string(c.allowance.Source.Standing)) }},
 		{Field{Name: "least_clean_conductivity", Kind: Number, Dimension: quantity.Conductivity,
@@ -31,6 +33,9 @@ var headLossTable = tabulate(
 		{Field{Name: "water_below_gravel_at_inlet", Kind: Number, Dimension: quantity.Length,
 			Doc:     "Depth of the water at the inlet below the lowest point of the gravel's surface, by the rise; negative where it comes up through the gravel.",
 			Formula: "lowest level of the media's surface − water level − rise"}, (*clogged).belowGravel},
+		{Field{Name: "rise_share", Kind: Number, Dimension: quantity.Share,
+			Doc:     "How much of the dry gravel over still water the rise takes up; above 100 % the water comes up through the gravel at the inlet.",
+			Formula: "rise ÷ (lowest level of the media's surface − water level)"}, (*clogged).riseShare},
 	},
 )
 
@@ -56,6 +61,14 @@ var cloggings = []struct {
 	{"a third", hydraulics.ReedThird},
 	{"two zones", hydraulics.EPAZones},
 	{"developed bed", hydraulics.DevelopedBed},
+}
+
+func cloggingNames() []string {
+	names := make([]string, len(cloggings))
+	for i, c := range cloggings {
+		names[i] = c.name
+	}
+	return names
 }
 
 // clogged is a bed with one allowance for clogging.
@@ -122,4 +135,12 @@ func (c *clogged) riseAtInlet(zones []hydraulics.Zone) (float64, error) {
 func (c *clogged) belowGravel() Value {
 	below := c.waterBelowSurface()
 	return worked(c.lack("water_level"), func() (float64, error) { return below.Number - c.rise.Number, nil }, below, c.rise)
+}
+
+func (c *clogged) riseShare() Value {
+	below := c.waterBelowSurface()
+	if below.Known() && below.Number <= geometry.Resolution {
+		below = unknown(Lack{c.Pointer + "/water_level", "water_level of " + c.ID + " below the surface of its gravel"})
+	}
+	return outOf(c.rise.Number/below.Number, c.rise, below)
 }

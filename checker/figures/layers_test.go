@@ -51,3 +51,18 @@ func TestLayerLacks(t *testing.T) {
 	requireLacks(t, f, "layers", "bed-1 layer 2", "volume", layer("0", "thickness"))
 	requireLacks(t, f, "bed_flow", "bed-1", "least_pore_volume", layer("0", "thickness"))
 }
+
+// The water stands 0.1 m below the surface.
+func TestHowLayersLie(t *testing.T) {
+	fine, coarse := `"material": "pea gravel", "size": "10 mm", "thickness": `, `{"material": "gravel", "size": "20 mm", "washed": true}`
+	for thickness, lies := range map[string]string{"0.1 m": "above the water", "0.11 m": "under water", "0.05 m": "above the water"} {
+		f := compute(t, wetBed("", `, "media": [{`+fine+`"`+thickness+`", "washed": false}, `+coarse+`]`))
+		requireKnown(t, f, "layers", "bed-1 layer 1", map[string]any{"lies": lies, "washed": false, "no_finer_than_above": true})
+		requireKnown(t, f, "layers", "bed-1 layer 2", map[string]any{"lies": "under water", "washed": true, "no_finer_than_above": true})
+	}
+	f := compute(t, wetBed("", `, "media": [{"material": "rock", "size": "40 mm", "thickness": "0.2 m"}, {"material": "a", "size": "10 mm", "thickness": "0.1 m"}, {"material": "b"}]`))
+	requireKnown(t, f, "layers", "bed-1 layer 2", map[string]any{"no_finer_than_above": false})
+	requireLacks(t, f, "layers", "bed-1 layer 3", "no_finer_than_above", "/parts/0/media/2/size")
+	requireLacks(t, f, "layers", "bed-1 layer 1", "washed", "/parts/0/media/0/washed")
+	requireLacks(t, compute(t, bedding(`[]`, `, "floor": "9 m", "surface": "10 m", "media": [`+coarse+`]`)), "layers", "bed-1 layer 1", "lies", "/parts/0/water_level")
+}

@@ -3,6 +3,8 @@ package figures
 import (
 	"slices"
 	"strings"
+
+	"greysill/checker/quantity"
 )
 
 var openWaterTable = tabulate(
@@ -20,6 +22,12 @@ var openWaterTable = tabulate(
 				"what a bed overflows has not. True when none reaches it. On a spillway water that only overflows brings does not count."}, (*part).treatedFirst},
 		{Field{Name: "untreated_sources", Kind: Text,
 			Doc: "The sources in the house whose water reaches it untreated; \"none\" where none does."}, (*part).untreatedSources},
+		{Field{Name: "screened", Kind: Truth, Doc: "Whether insect screen closes its vent and every other opening; false of a pond or spillway."}, (*part).screened},
+		{Field{Name: "water_depth", Kind: Number, Dimension: quantity.Length, Doc: "Greatest depth of its water; 0 of a spillway, on which none stands.",
+			Formula: "water level − lowest level of the floor"}, (*part).standingDepth},
+		{Field{Name: "barrier_height", Kind: Number, Dimension: quantity.Length,
+			Doc: "Height of the fence or wall round it; 0 of what a lid closes and no barrier: a surge tank, a filter, a covered basin."}, (*part).barrierHeight},
+		{Field{Name: "gate_latches_itself", Kind: Truth, Doc: "Whether every gate in that barrier shuts and latches by itself; false where there can be none."}, (*part).gateLatches},
 		{Field{Name: "has_permit", Kind: Truth, Doc: "Whether the drawing names a permit of its own."}, (*part).hasPermit},
 	},
 )
@@ -87,4 +95,50 @@ func (p *part) wastewaterIn(seasons ...season) (names []string, lacks []Lack) {
 
 func (p *part) hasPermit() Value {
 	return truth(strings.TrimSpace(p.Permit) != "", p.given("permit", len(p.Permit))...)
+}
+
+func (p *part) screened() Value {
+	switch {
+	case p.Kind == pond || p.Kind == spillway:
+		return truth(false)
+	case p.Screened == nil:
+		return unknown(p.lack("screened"))
+	default:
+		return truth(*p.Screened, p.drawn("screened"))
+	}
+}
+
+func (p *part) standingDepth() Value {
+	if p.Kind == spillway {
+		return number(0)
+	}
+	return p.greatestWaterDepth()
+}
+
+// fenced reports whether a barrier is what keeps children from the part: a lid
+// keeps them from a tank.
+func (p *part) fenced() bool {
+	return p.Kind == pond || p.Kind == settlingBasin && (p.Covered == nil || !*p.Covered)
+}
+
+func (p *part) barrierHeight() Value {
+	switch {
+	case !p.fenced():
+		return number(0)
+	case p.Barrier == nil || !p.Barrier.Height.Given():
+		return unknown(Lack{p.Pointer + "/barrier/height", "height of the barrier round " + p.ID})
+	default:
+		return number(p.Barrier.Height.Value, Input{Name: "height of the barrier", Pointer: p.Pointer + "/barrier/height"})
+	}
+}
+
+func (p *part) gateLatches() Value {
+	switch {
+	case !p.fenced():
+		return truth(false)
+	case p.Barrier == nil || p.Barrier.SelfLatches == nil:
+		return unknown(Lack{p.Pointer + "/barrier/self_latching_gate", "self_latching_gate of the barrier round " + p.ID})
+	default:
+		return truth(*p.Barrier.SelfLatches, Input{Name: "self-latching gate", Pointer: p.Pointer + "/barrier/self_latching_gate"})
+	}
 }

@@ -34,6 +34,14 @@ func removalSets() []removal {
 	return all
 }
 
+func removalNames() []string {
+	names := make([]string, len(removals))
+	for i := range removals {
+		names[i] = removals[i].name
+	}
+	return names
+}
+
 func byArea(a treatment.Areal) removal {
 	model := "Ce = C* + (Ci − C*) × exp(−k ÷ q)"
 	if a.Tanks > 0 {

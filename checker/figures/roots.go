@@ -16,6 +16,10 @@ var rootTable = tabulate(
 		{Field{Name: "bed", Kind: Text, Doc: "The bed's id."}, func(r *rooting) Value { return text(r.ID) }},
 		{Field{Name: "species", Kind: Text, Doc: "What is planted."},
 			func(r *rooting) Value { return text(r.Species, Input{Name: "species", Pointer: r.pointer("species")}) }},
+		{Field{Name: "plant", Kind: Text, Words: plantWords,
+			Doc:     "Which of the plants it is that take over wet land where they are not native.",
+			Formula: "by its botanical or common name", Source: spreading}, (*rooting).plant},
+		{Field{Name: "country", Kind: Text, Doc: "The country of the site, by the first two letters of its region."}, (*rooting).country},
 		{Field{Name: "least_root_depth", Kind: Number, Dimension: quantity.Length, Doc: "Least depth of the roots: as drawn, else the least that a source gives for the species.",
 			Formula: rootFormula, Source: rootSources}, func(r *rooting) Value { return r.roots.least }},
 		{Field{Name: "greatest_root_depth", Kind: Number, Dimension: quantity.Length,
@@ -31,7 +35,23 @@ var rootTable = tabulate(
 	},
 )
 
+// rootColumns are the figures of a bed's plants all together.
+var rootColumns = []column[*bed]{
+	{Field{Name: "root_depth", Kind: Number, Dimension: quantity.Length,
+		Doc:     "Depth of the roots of the deepest-rooted planting: of each as drawn, else the least that a source gives for the species.",
+		Formula: "greatest of the plantings", Source: rootSources}, (*bed).deepestRoots},
+	{Field{Name: "root_reach", Kind: Number, Dimension: quantity.Number, Doc: "Depth of those roots for each unit of the mean depth of media; from 1 on they reach the floor.",
+		Formula: "root depth ÷ mean depth of media"}, (*bed).rootReach},
+}
+
+// plantWords are the plants that are told apart where they are not native.
+var plantWords = append(treatment.SpreadingPlants(), anotherPlant)
+
+const anotherPlant = "another plant"
+
 const rootFormula = "as drawn, else by the species from the published depths"
+
+var spreading = Citation{Title: treatment.SpreadingSource, Standing: FromMemory}
 
 var rootSources = Citation{Title: "Published depths of roots in wet gravel; the source of each value is named beside it", Standing: FromMemory}
 
@@ -46,13 +66,52 @@ type rooting struct {
 func (d *drawing) rootings() []*rooting {
 	var all []*rooting
 	for _, b := range d.beds() {
-		for i := range b.Plants {
-			r := &rooting{bed: b, Planting: &b.Plants[i], number: i}
-			r.roots = r.depth()
-			all = append(all, r)
-		}
+		all = append(all, b.rootings()...)
 	}
 	return all
+}
+
+func (b *bed) rootings() []*rooting {
+	all := make([]*rooting, len(b.Plants))
+	for i := range b.Plants {
+		all[i] = &rooting{bed: b, Planting: &b.Plants[i], number: i}
+		all[i].roots = all[i].depth()
+	}
+	return all
+}
+
+func (b *bed) deepestRoots() Value {
+	plantings := b.rootings()
+	if len(plantings) == 0 {
+		return unknown(b.lack("plants"))
+	}
+	depths, deepest := make([]Value, len(plantings)), 0.0
+	for i, r := range plantings {
+		depths[i] = r.roots.least
+		deepest = max(deepest, r.roots.least.Number)
+	}
+	return outOf(deepest, depths...)
+}
+
+func (b *bed) rootReach() Value {
+	roots, media := b.deepestRoots(), b.meanDepth()
+	if media.Known() && media.Number <= geometry.Resolution {
+		media = unknown(Lack{b.Pointer + "/floor", "floor of " + b.ID + " everywhere below the surface of its media"})
+	}
+	return outOf(roots.Number/media.Number, roots, media)
+}
+
+func (r *rooting) plant() Value {
+	named := treatment.SpreadingPlant(r.Species)
+	if named == "" {
+		named = anotherPlant
+	}
+	return text(named, Input{Name: "species", Pointer: r.pointer("species")})
+}
+
+func (r *rooting) country() Value {
+	region := r.drawing.Location.Region
+	return text(region[:2], Input{Name: "region", Pointer: "/location/region"})
 }
 
 func (r *rooting) subject() Subject {

@@ -29,3 +29,24 @@ func TestRootsWithoutMedia(t *testing.T) {
 	f = compute(t, bedding(`[]`, plants+`, "floor": "10 m", "surface": "10 m"`))
 	requireLacks(t, f, "roots", "bed-1 planting 1", "greatest_ratio", "/parts/0/floor")
 }
+
+// The deepest-rooted planting counts, of a species by the least that is
+// published: bulrush 2 ft by Crites, Middlebrooks & Reed 2006, ch. 7.
+func TestRootsOfTheWholeBed(t *testing.T) {
+	f := compute(t, wetBed("", `, "plants": [{"species": "Iris tenax", "root_depth": "0.3 m"}, {"species": "Schoenoplectus acutus"}]`))
+	requireKnown(t, f, "beds", "bed-1", map[string]any{"root_depth": 2 * 0.3048, "root_reach": 2 * 0.3048 / (10 - 9.4)})
+	f = compute(t, wetBed("", `, "plants": [{"species": "Iris tenax"}, {"species": "Schoenoplectus acutus"}]`))
+	requireLacks(t, f, "beds", "bed-1", "root_reach", "/parts/0/plants/0/root_depth")
+	requireLacks(t, compute(t, wetBed("", "")), "beds", "bed-1", "root_depth", "/parts/0/plants")
+	f = compute(t, bedding(`[]`, `, "plants": [{"species": "Typha latifolia"}], "floor": "10 m", "surface": "10 m"`))
+	requireLacks(t, f, "beds", "bed-1", "root_reach", "/parts/0/floor")
+}
+
+func TestPlantAndCountry(t *testing.T) {
+	e := wetBed("", `, "plants": [{"species": "Phragmites australis"}, {"species": "Phalaris arundinacea"}, {"species": "Juncus effusus"}]`)
+	e["location"] = `{"region": "NZ-WGN"}`
+	f := compute(t, e)
+	requireKnown(t, f, "roots", "bed-1 planting 1", map[string]any{"plant": "common reed", "country": "NZ"})
+	requireKnown(t, f, "roots", "bed-1 planting 2", map[string]any{"plant": "reed canary grass"})
+	requireKnown(t, f, "roots", "bed-1 planting 3", map[string]any{"plant": "another plant"})
+}

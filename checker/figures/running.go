@@ -200,13 +200,7 @@ func (b *bed) alongWater() course {
 
 // extent is how long the outline is in the direction from one place to another.
 func (b *bed) extent(from, to geometry.Point) float64 {
-	x, y := to.X-from.X, to.Y-from.Y
-	least, greatest := math.Inf(1), math.Inf(-1)
-	for _, p := range b.shape.Points() {
-		along := (x*p.X + y*p.Y) / math.Hypot(x, y)
-		least, greatest = min(least, along), max(greatest, along)
-	}
-	return greatest - least
+	return extent(b.shape, geometry.Point{X: to.X - from.X, Y: to.Y - from.Y})
 }
 
 // longestSide gives the ends of the outline's longest side.

@@ -34,7 +34,7 @@ var prismoidal = Citation{Title: earthwork.PrismoidalSource, Standing: FromMemor
 
 func newVessel(p *part) *vessel {
 	v := &vessel{part: p, level: p.entry("water_level", p.WaterLevel), floor: p.lowestFloor()}
-	v.depth = v.waterDepth()
+	v.depth = p.greatestWaterDepth()
 	v.surface = p.area()
 	if p.SideSlope.Given() {
 		v.surface = p.held((*earthwork.Basin).Area, v.level)
@@ -68,11 +68,11 @@ func lower(a, b quantity.Quantity) int {
 	return 1
 }
 
-// waterDepth is the greatest depth of the water.
-func (v *vessel) waterDepth() Value {
-	depth := outOf(v.level.Number-v.floor.Number, v.level, v.floor)
+func (p *part) greatestWaterDepth() Value {
+	level, floor := p.entry("water_level", p.WaterLevel), p.lowestFloor()
+	depth := outOf(level.Number-floor.Number, level, floor)
 	if depth.Known() && depth.Number <= geometry.Resolution {
-		return unknown(Lack{v.Pointer + "/water_level", "water_level of " + v.ID + " above its floor"})
+		return unknown(Lack{p.Pointer + "/water_level", "water_level of " + p.ID + " above its floor"})
 	}
 	return depth
 }

@@ -19,6 +19,7 @@ const (
 	Velocity     Dimension = "velocity"               // m/s
 	RainRate     Dimension = "rain rate"              // m/s, written in/h or mm/h
 	Loading      Dimension = "loading"                // m/s, written gal/d/ft² or L/d/m²
+	Load         Dimension = "load"                   // kg/m² a second, written g/m²/d or lb/ac/d
 	Percolation  Dimension = "percolation"            // s/m, written min/in
 	Slope        Dimension = "slope"                  // fall over length, a ratio
 	Share        Dimension = "share"                  // a ratio from 0 to 1, written %
@@ -35,7 +36,7 @@ const (
 
 // Dimensions lists every dimension.
 var Dimensions = []Dimension{
-	Length, Level, GrainSize, Area, Volume, EarthVolume, Flow, PeakFlow, Velocity, RainRate, Loading, Percolation, Slope,
+	Length, Level, GrainSize, Area, Volume, EarthVolume, Flow, PeakFlow, Velocity, RainRate, Loading, Load, Percolation, Slope,
 	Share, Duration, Temperature, DegreeDays, Angle, Mass, Density, Radiation, Conductivity, Number,
 }
 
@@ -51,6 +52,7 @@ var examples = map[Dimension]string{
 	Velocity:     `a velocity such as "2 ft/s" or "0.6 m/s"`,
 	RainRate:     `a rain rate such as "1.5 in/h" or "38 mm/h"`,
 	Loading:      `a loading such as "0.8 gal/d/ft2" or "33 L/d/m2"`,
+	Load:         `a load such as "8 g/m2/d" or "70 lb/ac/d"`,
 	Percolation:  `a percolation rate such as "20 min/in" or "8 min/cm"`,
 	Slope:        `a slope such as "1/4 in/ft", "2 %" or "1:50"`,
 	Share:        `a share from "0 %" to "100 %"`,
@@ -100,6 +102,7 @@ var kinds = map[measure]kind{
 	volume:                         {"a volume", []Dimension{Volume, EarthVolume}, nil},
 	flow:                           {"a flow", []Dimension{Flow, PeakFlow}, nil},
 	speed:                          {"a length per time", []Dimension{Velocity, RainRate, Loading, Conductivity}, nil},
+	load:                           {"a mass per area and time", []Dimension{Load}, nil},
 	measure{}.times(speed, -1):     {"a time per length", []Dimension{Percolation}, nil},
 	grade:                          {"a slope", []Dimension{Slope}, nil},
 	percent:                        {"a percentage", []Dimension{Slope, Share}, nil},

@@ -38,6 +38,7 @@ var choices = map[Dimension]map[System][]choice{
 	Velocity:     {US: {{"ft/s", 2, ""}}, SI: {{"m/s", 2, ""}}},
 	RainRate:     {US: {{"in/h", 2, ""}}, SI: {{"mm/h", 1, ""}}},
 	Loading:      {US: {{"gal/d/ft²", 2, ""}}, SI: {{"L/d/m²", 1, ""}}},
+	Load:         {US: {{"lb/ac/d", 1, ""}}, SI: {{"g/m²/d", 2, ""}}},
 	Percolation:  {US: {{"min/in", 1, ""}}, SI: {{"min/cm", 1, ""}}},
 	Slope:        {US: {{"in/ft", 3, ""}}, SI: {{"%", 2, ""}}},
 	Share:        {US: {{"%", 1, ""}}, SI: {{"%", 1, ""}}},

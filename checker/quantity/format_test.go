@@ -40,6 +40,7 @@ func TestFormat(t *testing.T) {
 		{quantity.Velocity, "2 ft/s", "2 ft/s", "0.61 m/s"},
 		{quantity.RainRate, "1.5 in/h", "1.5 in/h", "38.1 mm/h"},
 		{quantity.Loading, "1 gal/d/ft2", "1 gal/d/ft²", "40.7 L/d/m²"},
+		{quantity.Load, "8 g/m2/d", "71.4 lb/ac/d", "8 g/m²/d"},
 		{quantity.Percolation, "20 min/in", "20 min/in", "7.9 min/cm"},
 		{quantity.Slope, "1/4 in/ft", "0.25 in/ft", "2.08 %"},
 		{quantity.Slope, "1/8 in/ft", "0.125 in/ft", "1.04 %"},

@@ -72,6 +72,8 @@ func TestParse(t *testing.T) {
 		{quantity.RainRate, `38 mm/h`, 0.038 / 3600},
 		{quantity.Loading, `0.8 gal/d/ft2`, 0.8 * gal / day / ft / ft},
 		{quantity.Loading, `33 L/d/m2`, 0.033 / day},
+		{quantity.Load, `6 g/m2/d`, 0.006 / day},
+		{quantity.Load, `1 lb/ac/d`, 0.45359237 / (43560 * ft * ft) / day},
 		{quantity.Conductivity, `900 m/d`, 900 / day},
 		{quantity.Percolation, `20 min/in`, 20 * 60 / in},
 		{quantity.Percolation, `8 min/cm`, 8 * 60 / 0.01},

@@ -35,6 +35,7 @@ var (
 	speed       = measure{length: 1, time: -1}
 	flow        = measure{length: 3, time: -1}
 	density     = measure{mass: 1, length: -3}
+	load        = measure{mass: 1, length: -2, time: -1}
 	energy      = measure{mass: 1, length: 2, time: -2}
 	power       = measure{mass: 1, length: 2, time: -3}
 	temperature = measure{temperature: 1}

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"os"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"testing"
 	"time"
@@ -82,13 +83,36 @@ func goldens(t *testing.T) func(name string, write func(*bytes.Buffer) error) {
 
 // The remark that the README shows is one that the report makes.
 func TestReadmeShowsARealRemark(t *testing.T) {
-	readme, err := os.ReadFile(filepath.Join("..", "..", "README.md"))
+	const file, before, after = "../../README.md", "examples/faulty-bed.json`:\n\n", "\n\nA rule that"
+	readme, err := os.ReadFile(file)
 	require.NoError(t, err)
 	letter, err := os.ReadFile(filepath.Join(goldenDir, "examples", "faulty-bed.txt"))
 	require.NoError(t, err)
-	_, after, found := strings.Cut(string(readme), "examples/faulty-bed.json`:\n\n")
+	begin, rest, found := strings.Cut(string(readme), before)
 	require.True(t, found)
-	remark, _, _ := strings.Cut(after, "\n\nA rule that")
-	remark = strings.ReplaceAll(strings.TrimPrefix(remark, "    "), "\n    ", "\n")
-	require.Contains(t, string(letter), remark)
+	_, end, found := strings.Cut(rest, after)
+	require.True(t, found)
+	golden.Equal(t, file, []byte(begin+before+indented(remarkAbout(t, string(letter), "bed has enough media everywhere"))+after+end))
+}
+
+// remarkAbout gives the numbered remark of a letter whose title holds the words.
+func remarkAbout(t *testing.T, letter, words string) string {
+	t.Helper()
+	before, after, found := strings.Cut(letter, words)
+	require.True(t, found)
+	rest := before[strings.LastIndex(before, "\n")+1:] + words + after
+	next := regexp.MustCompile(`\n\n\n|\n\n\d+\. `).FindStringIndex(rest)
+	require.NotNil(t, next)
+	return rest[:next[0]]
+}
+
+// indented is a text as a code block of CommonMark has it.
+func indented(text string) string {
+	lines := strings.Split(text, "\n")
+	for i, line := range lines {
+		if line != "" {
+			lines[i] = "    " + line
+		}
+	}
+	return strings.Join(lines, "\n")
 }

@@ -81,6 +81,7 @@ var units = map[quantity.Dimension]string{
 	quantity.Velocity:     "m/s",
 	quantity.RainRate:     "m/s",
 	quantity.Loading:      "m/s, that is m³ a second on each m²",
+	quantity.Load:         "kg/(m²·s)",
 	quantity.Percolation:  "s/m",
 	quantity.Slope:        "ratio of fall to length",
 	quantity.Share:        "ratio from 0 to 1",
