@@ -59,6 +59,8 @@ var planted = []found{
 	{"sources/kitchen_waste", "kitchen-1", rulebook.Fail},
 	{"sources/clear_water", "sump-1", rulebook.Fail},
 	{"sources/clear_water", "roof-1", rulebook.Fail},
+	{"sources/soiled_nappies", "washer-1", rulebook.Fail},
+	{"sources/make_up_air_gap", "pond-1", rulebook.Fail},
 	{"clearances/building", "surge-1 and house", rulebook.Fail},
 	{"clearances/well", "bed-1 and well-1", rulebook.Fail},
 	{"clearances/water_service", "basin-2 and water-1", rulebook.Fail},

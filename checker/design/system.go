@@ -16,6 +16,7 @@ type Source struct {
 	Level         quantity.Quantity `json:"level" dimension:"level"`    // of its outlet
 	RoofArea      quantity.Quantity `json:"roof_area" dimension:"area"` // in plan, of a roof drain
 	SoiledNappies *bool             `json:"soiled_nappies"`
+	Hazardous     *bool             `json:"hazardous_chemicals"` // whether chemicals that poison soil or water go down it
 	Note          string            `json:"note"`
 
 	Pointer string `json:"-"`
@@ -48,6 +49,8 @@ type Part struct {
 	DownstreamOfTraps *bool `json:"downstream_of_traps"`
 	BackwaterValve    *bool `json:"backwater_valve"`
 	AirGap            *bool `json:"air_gap"`
+
+	MakeUp *MakeUp `json:"make_up"` // of whatever is topped up
 
 	// Of a pipe.
 	Inverts    []quantity.Quantity `json:"inverts" dimension:"level"` // one for each end, or one for each point of the path
@@ -109,6 +112,12 @@ type Part struct {
 	Concentration     quantity.Quantity `json:"time_of_concentration" dimension:"time span"`
 
 	Pointer string `json:"-"` // where the part stands in the document
+}
+
+// MakeUp is water let in from elsewhere.
+type MakeUp struct {
+	From   string `json:"from"` // drinking water, rainwater
+	AirGap *bool  `json:"air_gap"`
 }
 
 // Fitting is a bend or branch in a pipe.
