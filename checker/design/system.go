@@ -61,6 +61,7 @@ type Part struct {
 	Cleanouts  []Point             `json:"cleanouts"`
 	Marked     *bool               `json:"marked"` // as carrying water not to drink
 	Insulation quantity.Quantity   `json:"insulation" dimension:"length"`
+	Heated     *bool               `json:"heated"` // whether all of it runs where it never freezes
 
 	// Of whatever holds or takes up water.
 	EdgeLevels   []quantity.Quantity `json:"edge_levels" dimension:"level"` // of the ground at each corner of the outline
@@ -70,7 +71,8 @@ type Part struct {
 	RimLevel     quantity.Quantity   `json:"rim_level" dimension:"level"`
 	OutletLevel  quantity.Quantity   `json:"outlet_level" dimension:"level"`
 	InletLevel   quantity.Quantity   `json:"inlet_level" dimension:"level"`
-	Level        quantity.Quantity   `json:"level" dimension:"level"` // of a connection's invert
+	Level        quantity.Quantity   `json:"level" dimension:"level"`           // of a connection's invert
+	Surcharge    quantity.Quantity   `json:"surcharge_level" dimension:"level"` // to which a connection's sewer can back up
 	SideSlope    quantity.Quantity   `json:"side_slope" dimension:"slope"`
 	Volume       quantity.Quantity   `json:"volume" dimension:"volume"`
 	Depth        quantity.Quantity   `json:"depth" dimension:"length"`

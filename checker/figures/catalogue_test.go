@@ -18,8 +18,8 @@ func TestListsKeepTheirNamesAndOrder(t *testing.T) {
 		names = append(names, l.Name)
 	}
 	require.Equal(t, []string{
-		"system", "cold_season", "demand", "inflows", "make_up", "fixtures", "storms", "parts", "flows", "routes", "diverters", "beds",
-		"layers", "bed_flow", "head_loss", "effluent", "bed_areas", "bed_winter", "roots", "reaches", "pipe_flow", "cover", "crossings", "dug_services", "cleanouts", "discharges", "open_water", "holdings",
+		"system", "cold_season", "demand", "inflows", "make_up", "fixtures", "storms", "parts", "flows", "routes", "diverters", "sewer_ways", "beds",
+		"layers", "bed_flow", "head_loss", "effluent", "bed_areas", "bed_winter", "roots", "reaches", "pipe_flow", "cover", "pipe_winter", "crossings", "dug_services", "cleanouts", "discharges", "open_water", "holdings",
 		"settling", "ponds", "spillways", "soakage", "soakage_areas", "months", "frost",
 		"quantities.gravel", "quantities.liner", "quantities.pipe", "quantities.fittings", "quantities.mulch", "quantities.plants", "quantities.excavation",
 		"clearances.well", "clearances.surface_water", "clearances.building", "clearances.property_line", "clearances.septic_tank",
