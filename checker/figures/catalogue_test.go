@@ -23,7 +23,7 @@ func TestListsKeepTheirNamesAndOrder(t *testing.T) {
 		"settling", "ponds", "spillways", "soakage", "soakage_areas", "months", "frost",
 		"quantities.gravel", "quantities.liner", "quantities.pipe", "quantities.fittings", "quantities.mulch", "quantities.plants", "quantities.excavation",
 		"clearances.well", "clearances.surface_water", "clearances.building", "clearances.property_line", "clearances.septic_tank",
-		"clearances.disposal_field", "clearances.water_service", "clearances.public_main", "clearances.ground", "clearances.planting",
+		"clearances.disposal_field", "clearances.water_service", "clearances.public_main", "clearances.ground", "clearances.tree", "clearances.edible_garden",
 		"clearances.paving", "clearances.drainage", "clearances.floodway", "clearances.pool", "clearances.buried_line",
 	}, names)
 }
