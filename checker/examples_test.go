@@ -75,6 +75,7 @@ var planted = []found{
 	{"sources/safe_end", "washbasin-1", rulebook.Fail},
 	{"sources/safe_end", "washer-1", rulebook.Fail},
 	{"site/own_land", "overflow-1", rulebook.Fail},
+	{"site/groundwater", "trench-1", rulebook.Fail},
 	{"bed/media_depth", "bed-1", rulebook.Fail},
 	{"bed/water_level", "bed-1", rulebook.Fail},
 	{"exposure/discharge_cover", "bed-1", rulebook.Fail},
