@@ -13,6 +13,7 @@ const (
 	ModifiedBerggrenSource = "U.S. Army TM 5-852-6 / UFC 3-130-06, from memory"
 	AldrichPaynterSource   = "Aldrich and Paynter 1953, eq. 2-33, as an open frost-depth program cites it with UFC 3-130-06"
 	ReducedSource          = "an open frost-depth program that cites UFC 3-130-06: 0.707 of the closed form"
+	InsulationSource       = "Alaska Administrative Code 18 AAC 72.630 (c), note: 1 in of insulation in place of 1 ft of soil"
 	NeumannSource          = "Neumann's solution for one conductivity and one heat capacity, frozen or thawed, which the manual's chart of λ draws; from memory"
 )
 
@@ -133,4 +134,15 @@ func ModifiedBerggren(g Ground, w Winter, lambda Lambda) (Berggren, error) {
 // (2001), worked example of pavement thickness.
 func UncoveredFrost(frost, cover float64) (float64, error) {
 	return unless(bounds.Refuse(bounds.NotNegative("frost depth", frost, "m"), bounds.NotNegative("cover", cover, "m")), frost-cover)
+}
+
+// soilForInsulation is how much soil keeps frost out as well as insulation of
+// unit thickness does. Source: InsulationSource.
+const soilForInsulation = 12
+
+// InsulatedCover gives the depth of soil in m that keeps frost out of a pipe as
+// well as a cover of soil and insulation do, both in m. Source: InsulationSource.
+func InsulatedCover(cover, insulation float64) (float64, error) {
+	err := bounds.Refuse(bounds.NotNegative("cover", cover, "m"), bounds.NotNegative("insulation", insulation, "m"))
+	return unless(err, cover+soilForInsulation*insulation)
 }

@@ -20,6 +20,15 @@ const (
 // Silt of 100 lb/ft³ with 15 % of water, 0.76 Btu/h·ft·°F.
 var silt = climate.Ground{DryDensity: 100 * pcf, Moisture: 0.15, Conductivity: 0.76 * btuHour}
 
+// Alaska Administrative Code 18 AAC 72.630 (c), note: 1 in of insulation replaces
+// 1 ft of soil.
+func TestInsulationForSoil(t *testing.T) {
+	const inch = foot / 12
+	got, err := climate.InsulatedCover(2*foot, 2*inch)
+	require.NoError(t, err)
+	require.InDelta(t, 4*foot, got, 1e-12)
+}
+
 // Worked by another program, in US units: turf, mean of the year 50 °F, 90 days.
 func TestFrostDepthByFreezingIndex(t *testing.T) {
 	for index, want := range map[float64]struct{ stefan, berggren float64 }{

@@ -70,6 +70,8 @@ func TestOutOfRange(t *testing.T) {
 		"lambda":             of(climate.Neumann.At(-1, 0.2)),
 		"fusion":             of(climate.Neumann.At(1, nan)),
 		"cover":              of(climate.UncoveredFrost(1, -1)),
+		"insulation":         of(climate.InsulatedCover(1, -1)),
+		"cover to insulate":  of(climate.InsulatedCover(-1, 1)),
 		"diffusivity":        of(climate.Diffusivity(0, 1, 1)),
 		"argument":           of(climate.ConductionArgument(nan, -5, 0)),
 		"conduction":         of(climate.ConductionDepth(0.3, 0, 1)),

@@ -56,6 +56,8 @@ type Dwelling struct {
 	Sewage     string            `json:"sewage"`    // sewer, septic tank
 	Basement   *bool             `json:"basement"`
 	StatedFlow quantity.Quantity `json:"stated_flow" dimension:"flow"`
+
+	CrossConnection *bool `json:"cross_connection"` // whether drinking water is joined to the greywater system
 }
 
 // Operation says how the finished system is run.

@@ -16,6 +16,7 @@ type Source struct {
 	Level         quantity.Quantity `json:"level" dimension:"level"`    // of its outlet
 	RoofArea      quantity.Quantity `json:"roof_area" dimension:"area"` // in plan, of a roof drain
 	SoiledNappies *bool             `json:"soiled_nappies"`
+	Hazardous     *bool             `json:"hazardous_chemicals"` // whether chemicals that poison soil or water go down it
 	Note          string            `json:"note"`
 
 	Pointer string `json:"-"`
@@ -49,6 +50,8 @@ type Part struct {
 	BackwaterValve    *bool `json:"backwater_valve"`
 	AirGap            *bool `json:"air_gap"`
 
+	MakeUp *MakeUp `json:"make_up"` // of whatever is topped up
+
 	// Of a pipe.
 	Inverts    []quantity.Quantity `json:"inverts" dimension:"level"` // one for each end, or one for each point of the path
 	Diameter   quantity.Quantity   `json:"diameter" dimension:"length"`
@@ -58,6 +61,7 @@ type Part struct {
 	Cleanouts  []Point             `json:"cleanouts"`
 	Marked     *bool               `json:"marked"` // as carrying water not to drink
 	Insulation quantity.Quantity   `json:"insulation" dimension:"length"`
+	Heated     *bool               `json:"heated"` // whether all of it runs where it never freezes
 
 	// Of whatever holds or takes up water.
 	EdgeLevels   []quantity.Quantity `json:"edge_levels" dimension:"level"` // of the ground at each corner of the outline
@@ -67,7 +71,8 @@ type Part struct {
 	RimLevel     quantity.Quantity   `json:"rim_level" dimension:"level"`
 	OutletLevel  quantity.Quantity   `json:"outlet_level" dimension:"level"`
 	InletLevel   quantity.Quantity   `json:"inlet_level" dimension:"level"`
-	Level        quantity.Quantity   `json:"level" dimension:"level"` // of a connection's invert
+	Level        quantity.Quantity   `json:"level" dimension:"level"`           // of a connection's invert
+	Surcharge    quantity.Quantity   `json:"surcharge_level" dimension:"level"` // to which a connection's sewer can back up
 	SideSlope    quantity.Quantity   `json:"side_slope" dimension:"slope"`
 	Volume       quantity.Quantity   `json:"volume" dimension:"volume"`
 	Depth        quantity.Quantity   `json:"depth" dimension:"length"`
@@ -113,6 +118,12 @@ type Part struct {
 	Concentration     quantity.Quantity `json:"time_of_concentration" dimension:"time span"`
 
 	Pointer string `json:"-"` // where the part stands in the document
+}
+
+// MakeUp is water let in from elsewhere.
+type MakeUp struct {
+	From   string `json:"from"` // drinking water, rainwater
+	AirGap *bool  `json:"air_gap"`
 }
 
 // Fitting is a bend or branch in a pipe.

@@ -5,9 +5,9 @@ import "slices"
 // tables are all lists with what fills them, in the order of reports and of
 // the generated reference.
 var tables = slices.Concat(
-	[]table{systemTable, coldSeasonTable, demandTable, inflowTable, fixtureTable, stormTable, partTable, flowTable, routeTable, diverterTable, bedTable,
+	[]table{systemTable, coldSeasonTable, demandTable, inflowTable, makeUpTable, fixtureTable, stormTable, partTable, flowTable, routeTable, diverterTable, sewerWayTable, bedTable,
 		layerTable, bedFlowTable, headLossTable, effluentTable, bedAreaTable, bedWinterTable, rootTable,
-		reachTable, pipeFlowTable, coverTable, crossingTable, dugServiceTable, cleanoutTable, dischargeTable, openWaterTable, holdingTable, groundTable, waterLevelTable, settlingTable, pondTable, spillwayTable, siteSoilTable, spillwayChannelTable, soakageTable, soakageAreaTable, monthTable, frostTable},
+		reachTable, pipeFlowTable, coverTable, pipeWinterTable, crossingTable, dugServiceTable, cleanoutTable, dischargeTable, openWaterTable, holdingTable, groundTable, waterLevelTable, settlingTable, pondTable, spillwayTable, siteSoilTable, spillwayChannelTable, soakageTable, soakageAreaTable, monthTable, frostTable},
 	quantityTables,
 	clearanceTables,
 )

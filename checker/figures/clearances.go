@@ -19,7 +19,8 @@ var clearanceTables = []table{
 	clearance("water_service", "the house's water service, drawn as a feature or as a buried water line", waterService),
 	clearance("public_main", "public water mains", features("public main")),
 	clearance("ground", "retaining walls and slope breaks", features("retaining wall", "slope break")),
-	clearance("planting", "trees and edible gardens", features("tree", "edible garden")),
+	clearance("tree", "trees", features("tree")),
+	clearance("edible_garden", "edible gardens", features("edible garden")),
 	clearance("paving", "driveways and other paving", features("driveway")),
 	clearance("drainage", "neighbours' drains, storm drains and ditches", features("neighbour's drain", "storm drain", "ditch")),
 	clearance("floodway", "floodways", features("floodway")),
@@ -44,22 +45,24 @@ func clearance(name, what string, things func(*drawing) []thing) table {
 			{Field{Name: "distance", Kind: Number, Dimension: quantity.Length,
 				Doc: "Least distance in plan between the two, from the edge of the part, its inlet header, outlet or draw-down, or the middle line of a pipe; " +
 					"0 where they touch or overlap. Of what has an extent only the outline tells it.",
-				Formula: "least distance between the two shapes in plan"}, pair.distance},
+				Formula: "least distance between the two shapes in plan"}, func(p pair) Value { return p.distance }},
+			{Field{Name: "touches", Kind: Truth, Doc: "Whether the two touch or overlap in plan."}, pair.touches},
 		},
 	)
 }
 
 // pair is a part with a thing that it must keep clear of.
 type pair struct {
-	part  *part
-	thing *thing
+	part     *part
+	thing    *thing
+	distance Value
 }
 
 func pairs(parts []*part, things []thing) []pair {
 	all := make([]pair, 0, len(parts)*len(things))
 	for _, p := range parts {
 		for i := range things {
-			all = append(all, pair{p, &things[i]})
+			all = append(all, pair{p, &things[i], p.distance(&things[i])})
 		}
 	}
 	return all
@@ -69,17 +72,21 @@ func (p pair) subject() Subject {
 	return Subject{p.part.ID + " and " + p.thing.id, []string{p.part.ID, p.thing.id}, []string{p.part.Pointer, p.thing.pointer}}
 }
 
-func (p pair) distance() Value {
-	if lacks := append(p.part.unplaced(), p.thing.unplaced()...); len(lacks) > 0 {
+func (p *part) distance(t *thing) Value {
+	if lacks := append(p.unplaced(), t.unplaced()...); len(lacks) > 0 {
 		return unknown(lacks...)
 	}
 	nearest, least := covered{}, math.Inf(1)
-	for _, g := range p.part.grounds {
-		if clear := g.clear(p.thing); clear < least {
+	for _, g := range p.grounds {
+		if clear := g.clear(t); clear < least {
 			nearest, least = g, clear
 		}
 	}
-	return number(least, nearest.drawn, Input{Name: p.thing.id, Pointer: p.thing.lies})
+	return number(least, nearest.drawn, Input{Name: t.id, Pointer: t.lies})
+}
+
+func (p pair) touches() Value {
+	return orUnknown(truth(p.distance.Number == 0, p.distance.Inputs...), p.distance.Lacks)
 }
 
 // features picks the features of some kinds.

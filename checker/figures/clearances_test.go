@@ -46,7 +46,7 @@ func TestClearances(t *testing.T) {
 	}
 	for name, tt := range tests {
 		t.Run(name, func(t *testing.T) {
-			requireKnown(t, f, "clearances."+tt.list, tt.subject, map[string]any{"distance": tt.want})
+			requireKnown(t, f, "clearances."+tt.list, tt.subject, map[string]any{"distance": tt.want, "touches": tt.want == 0})
 		})
 	}
 }
@@ -91,7 +91,7 @@ func TestWorks(t *testing.T) {
 func TestWideFeaturesNeedTheirOutline(t *testing.T) {
 	wide := map[string]string{
 		"building": "building", "lake": "surface_water", "pond": "surface_water", "wetland": "surface_water", "disposal field": "disposal_field",
-		"floodway": "floodway", "swimming pool": "pool", "driveway": "paving", "edible garden": "planting",
+		"floodway": "floodway", "swimming pool": "pool", "driveway": "paving", "edible garden": "edible_garden",
 	}
 	for _, kind := range kinds(t, "feature") {
 		list, isWide := wide[kind]
@@ -100,6 +100,7 @@ func TestWideFeaturesNeedTheirOutline(t *testing.T) {
 				"features": [{"id": "f", "kind": "` + kind + `", "` + shape + `": ` + coordinates + `}]}`}))
 			if isWide && shape != "outline" {
 				requireLacks(t, f, "clearances."+list, "bed-1 and f", "distance", "/site/features/0/outline")
+				requireLacks(t, f, "clearances."+list, "bed-1 and f", "touches", "/site/features/0/outline")
 			} else if isWide {
 				requireKnown(t, f, "clearances."+list, "bed-1 and f", map[string]any{"distance": math.Hypot(30-20, 28-8)})
 			}

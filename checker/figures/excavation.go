@@ -76,13 +76,18 @@ func (p *part) dugByLevels() Value {
 	if len(p.Floor) == 0 {
 		return unknown(Lack{p.Pointer + "/floor", "floor of " + p.ID + ", or its depth"})
 	}
-	bare := *p.Part
-	bare.Surface = nil
-	hole := newBed(&part{Part: &bare, drawing: p.drawing, shape: p.shape, lies: p.lies})
+	hole := p.hole()
 	if v := hole.leastDepth(); v.Known() && v.Number < -geometry.Resolution {
 		return unknown(Lack{p.Pointer + "/floor", "a floor of " + p.ID + " below the ground everywhere"})
 	}
 	return hole.volume()
+}
+
+// hole is the part as dug, from the ground down to its floor.
+func (p *part) hole() *bed {
+	bare := *p.Part
+	bare.Surface = nil
+	return newBed(&part{Part: &bare, drawing: p.drawing, shape: p.shape, lies: p.lies})
 }
 
 func (e *excavation) soil() (soil earthwork.Soil, v Value) {

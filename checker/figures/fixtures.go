@@ -82,7 +82,7 @@ func (f fixture) flowByUse() Value { return flowByUse(f.Source) }
 
 // flowByUse is the daily flow of a source by what its uses give.
 func flowByUse(s *design.Source) Value {
-	volume, uses := fixture{Source: s}.entry("volume_per_use", s.VolumePerUse), stated(s, "uses_per_day", s.UsesPerDay)
+	volume, uses := fixture{Source: s}.entry("volume_per_use", s.VolumePerUse), counted(s, "uses_per_day", s.UsesPerDay)
 	return outOf(volume.Number*uses.Number/day, volume, uses)
 }
 
@@ -115,11 +115,11 @@ func (f fixture) unitsByRate() Value {
 }
 
 func (f fixture) statedUnits() Value {
-	return stated(f.Source, "fixture_units", f.FixtureUnits)
+	return counted(f.Source, "fixture_units", f.FixtureUnits)
 }
 
-// stated gives an entry of a source that is a plain number.
-func stated(s *design.Source, entry string, x *float64) Value {
+// counted gives an entry of a source that is a plain number.
+func counted(s *design.Source, entry string, x *float64) Value {
 	if x == nil {
 		return unknown(lackOfSource(s, entry))
 	}
@@ -139,7 +139,7 @@ func unitsOf(s *design.Source, code hydraulics.FixtureUnits) Value {
 	if units, ok := code.Of(hydraulics.Fixture(s.Kind)); ok {
 		return number(float64(units), entryOf(s, "kind"))
 	}
-	return stated(s, "fixture_units", s.FixtureUnits)
+	return counted(s, "fixture_units", s.FixtureUnits)
 }
 
 // sum adds figures up; it is unknown when any of them is.

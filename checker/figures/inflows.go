@@ -1,5 +1,7 @@
 package figures
 
+import "strings"
+
 var inflowTable = tabulate(
 	List{Name: "inflows", Doc: "Every source, and every storm inflow among the parts.", Subject: "something that drains in"},
 	(*drawing).inflows, inflow.subject,
@@ -7,6 +9,9 @@ var inflowTable = tabulate(
 		{Field{Name: "kind", Kind: Text, Doc: "The source's kind."}, inflow.kind},
 		{Field{Name: "water", Kind: Text, Doc: "The class of its water.",
 			Words: []string{greywater, toiletWaste, kitchenWaste, clearWater, brine}}, inflow.water},
+		{Field{Name: "soiled_nappies", Kind: Truth, Doc: "Whether soiled nappies are washed in it; false of a fixture that is not for laundry, unless stated."},
+			inflow.soiledNappies},
+		{Field{Name: "hazardous_chemicals", Kind: Truth, Doc: "Whether chemicals that poison soil or water go down it, as stated; false of storm water that runs in from outside."}, inflow.hazardousChemicals},
 		{Field{Name: "enters_train", Kind: Truth,
 			Doc: "Whether any of its water reaches a part that stores, treats or takes up greywater, in any season or by any overflow."}, inflow.entersTrain},
 		{Field{Name: "joins_untreated", Kind: Truth,
@@ -51,6 +56,30 @@ func (f inflow) subject() Subject {
 func (f inflow) kind() Value { return text(f.at().kind) }
 
 func (f inflow) water() Value { return text(waterOf[f.at().kind]) }
+
+func (f inflow) soiledNappies() Value {
+	if f.at().part != nil || f.Sources[f.node].SoiledNappies == nil && !laundry[f.at().kind] {
+		return truth(false)
+	}
+	return stated(f.Sources[f.node].SoiledNappies, f.at().pointer, "soiled_nappies", f.at().id)
+}
+
+func (f inflow) hazardousChemicals() Value {
+	if f.at().part != nil {
+		return truth(false)
+	}
+	return stated(f.Sources[f.node].Hazardous, f.at().pointer, "hazardous_chemicals", f.at().id)
+}
+
+// stated gives a yes or no that the document gives, at an entry of the thing at
+// a pointer.
+func stated(says *bool, pointer, entry, of string) Value {
+	at := pointer + "/" + entry
+	if says == nil {
+		return unknown(Lack{at, entry + " of " + of})
+	}
+	return truth(*says, Input{Name: strings.ReplaceAll(entry, "_", " "), Pointer: at})
+}
 
 func (f inflow) entersTrain() Value {
 	enters, lacks := f.network.meets(f.node, everSeason, nil, inTrain)

@@ -50,6 +50,14 @@ var soakageTable = tabulate(
 			Doc:     "Share of the mulch's volume that has to be pores so that they hold the surge; more than 1 where the surge is greater than the mulch itself.",
 			Formula: "surge volume ÷ volume of mulch", Source: Citation{Title: "A mulch basin holds the peak surge in its pores", Standing: Practice}},
 			func(s *soakage) Value { return s.porosityWanted() }},
+		{Field{Name: "bottom_depth", Kind: Number, Dimension: quantity.Length, Doc: "Depth of its bottom below the ground, where it is greatest.",
+			Formula: "depth as drawn; else the greatest of ground − floor round the outline"}, func(s *soakage) Value { return s.bottomDepth() }},
+		{Field{Name: "above_groundwater", Kind: Number, Dimension: quantity.Length,
+			Doc:     "Height of its bottom above the groundwater when that is highest; negative where it reaches into it.",
+			Formula: "groundwater depth − bottom depth"}, (*soakage).aboveGroundwater},
+		{Field{Name: "above_bedrock", Kind: Number, Dimension: quantity.Length,
+			Doc:     "Height of its bottom above bedrock or another layer that water does not go through; negative where it reaches into it.",
+			Formula: "bedrock depth − bottom depth"}, (*soakage).aboveBedrock},
 	},
 )
 

@@ -14,6 +14,8 @@ var systemTable = tabulate(
 	[]column[*drawing]{
 		{Field{Name: "region", Kind: Text, Doc: "ISO 3166-2 code of the region."}, (*drawing).region},
 		{Field{Name: "sewage", Kind: Text, Doc: "What takes the house's sewage.", Words: []string{"sewer", "septic tank"}}, (*drawing).sewage},
+		{Field{Name: "cross_connection", Kind: Truth, Doc: "Whether drinking water is joined to the greywater system other than through an air gap, as stated."},
+			(*drawing).crossConnection},
 		{Field{Name: "bedrooms", Kind: Number, Dimension: quantity.Number, Doc: "Bedrooms of the dwelling."}, (*drawing).bedrooms},
 		{Field{Name: "occupants_by_bedrooms", Kind: Number, Dimension: quantity.Number,
 			Doc:     "Occupants that the code counts.",
@@ -34,6 +36,10 @@ func (d *drawing) sewage() Value {
 		return unknown(Lack{"/dwelling/sewage", "sewage of the dwelling"})
 	}
 	return text(d.Dwelling.Sewage)
+}
+
+func (d *drawing) crossConnection() Value {
+	return stated(d.Dwelling.CrossConnection, "/dwelling", "cross_connection", "the dwelling")
 }
 
 func (d *drawing) bedrooms() Value { return number(float64(d.Dwelling.Bedrooms)) }

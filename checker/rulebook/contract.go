@@ -110,7 +110,11 @@ func (g *grid) candidates(f *figures.Field) []any {
 	numbers := []float64{0}
 	for _, name := range g.rule.limits {
 		limit, _ := g.book.Limit(name)
-		numbers = append(numbers, limit.Value*0.9, limit.Value, limit.Value*1.1)
+		step := 0.1 * limit.Value
+		if step == 0 {
+			step = 0.1
+		}
+		numbers = append(numbers, limit.Value-step, limit.Value, limit.Value+step)
 	}
 	slices.Sort(numbers)
 	var values []any
