@@ -38,9 +38,11 @@ var spillwayTable = tabulate(
 
 const stormFormula = "Σ coefficient × intensity × area"
 
-const capacityFormula = "spillway: share × √(gravity × area³ ÷ top width) where depth + area ÷ (2 × top width) = head, share = coefficient ÷ 3.09 in feet; " +
-	"pipe: the lesser of 0.60 × area × √(2 × gravity × head on the middle of its mouth) and the full barrel, " +
-	"head on the middle of its lower end = (1 + loss of the entrance + 2 × gravity × n² × length ÷ (diameter ÷ 4)^(4/3)) × velocity² ÷ (2 × gravity)"
+const (
+	capacityFormula = "spillway: share × √(gravity × area³ ÷ top width) where depth + area ÷ (2 × top width) = head, share = coefficient ÷ 3.09 in feet; pipe: " + pipeFormula
+	pipeFormula     = "the lesser of 0.60 × area × √(2 × gravity × head on the middle of its mouth) and the full barrel, " +
+		"head on the middle of its lower end = (1 + loss of the entrance + 2 × gravity × n² × length ÷ (diameter ÷ 4)^(4/3)) × velocity² ÷ (2 × gravity)"
+)
 
 var outletSource = Citation{Title: hydraulics.BroadCrestSource + "; earth crests and pipes: " + hydraulics.OutletSource, Standing: FromMemory}
 
