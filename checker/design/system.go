@@ -101,9 +101,10 @@ type Part struct {
 	Ammonia    quantity.Quantity `json:"ammonia" dimension:"density"`        // total as nitrogen
 
 	// Of a spillway.
-	CrestLevel  quantity.Quantity `json:"crest_level" dimension:"level"`
-	CrestLength quantity.Quantity `json:"crest_length" dimension:"length"`
-	Lining      string            `json:"lining"`
+	CrestLevel   quantity.Quantity `json:"crest_level" dimension:"level"`
+	CrestLength  quantity.Quantity `json:"crest_length" dimension:"length"`
+	ChannelSlope quantity.Quantity `json:"channel_slope" dimension:"slope"` // of the channel below the crest
+	Lining       string            `json:"lining"`
 
 	// Of a storm inflow.
 	Catchment         quantity.Quantity `json:"catchment" dimension:"area"`

@@ -31,6 +31,9 @@ var bedTable = tabulate(
 		{Field{Name: "water_below_surface", Kind: Number, Dimension: quantity.Length,
 			Doc:     "Depth of the water level below the lowest point of the gravel's surface; negative where water stands in the open.",
 			Formula: "lowest level of the media's surface − water level"}, (*bed).waterBelowSurface},
+		{Field{Name: "storm_water_below_surface", Kind: Number, Dimension: quantity.Length,
+			Doc:     "Depth of the water in the design storm below the lowest point of the gravel's surface; negative where it stands in the open.",
+			Formula: "lowest level of the media's surface − storm_surface of water_levels"}, (*bed).stormBelowSurface},
 		{Field{Name: "inlet_inside", Kind: Truth,
 			Doc: "Whether the whole inlet header lies within the bed's outline; touching it from inside is inside."}, (*bed).inletInside},
 	},
@@ -41,7 +44,7 @@ const depthFormula = "surface − floor at each corner, and wherever the ground 
 
 var gridMethod = Citation{Title: "The grid method of earthworks", Standing: Practice}
 
-func (d *drawing) beds() []*bed {
+func (d *drawing) newBeds() []*bed {
 	var all []*bed
 	for _, p := range d.ofKind(plantedBed) {
 		all = append(all, newBed(p))
@@ -106,4 +109,13 @@ func (b *bed) waterBelowSurface() Value {
 		return unknown(lacks...)
 	}
 	return number(slices.Min(b.surface.at)-b.WaterLevel.Value, b.surface.input, b.drawn("water_level"))
+}
+
+func (b *bed) stormBelowSurface() Value {
+	storm := b.drawing.surfaces().of[b.node].storm
+	surface := Value{Lacks: b.surface.lacks}
+	if surface.Known() {
+		surface = number(slices.Min(b.surface.at), b.surface.input)
+	}
+	return outOf(surface.Number-storm.Number, surface, storm)
 }

@@ -20,8 +20,20 @@ type drawing struct {
 	boundary  geometry.Shape
 	network   *network
 	streams   *streams
-	untreated spread                          // greywater that no bed has treated
-	ground    func() (*ground.Surface, error) // built when first asked for
+	untreated spread // greywater that no bed has treated
+	shared    shared
+}
+
+// shared is what several lists are worked out from, each made when first asked
+// for.
+type shared struct {
+	ground  func() (*ground.Surface, error)
+	flows   func() []flow
+	beds    func() []*bed
+	running func() []*running
+	peaks   func() *peaks
+	soakage func() []*soakage
+	levels  func() *surfaces
 }
 
 // part is a part with its shape in plan.
@@ -33,6 +45,7 @@ type part struct {
 	shape   geometry.Shape
 	half    float64 // half the width of what is drawn as its middle line
 	grounds []covered
+	under   func() (ground.Extent, bool) // the ground, ok=false where spot levels do not show all of it
 }
 
 // thing is what parts keep clear of.
@@ -47,7 +60,15 @@ func read(d *design.Design) *drawing {
 	g.network = newNetwork(d)
 	g.streams = newStreams(d, g.network)
 	g.untreated = g.network.from(untreated, isGreywater)
-	g.ground = sync.OnceValues(func() (*ground.Surface, error) { return surface(d.Site.Levels) })
+	g.shared = shared{
+		ground:  sync.OnceValues(func() (*ground.Surface, error) { return surface(d.Site.Levels) }),
+		flows:   sync.OnceValue(g.newFlows),
+		beds:    sync.OnceValue(g.newBeds),
+		running: sync.OnceValue(g.newRunning),
+		peaks:   sync.OnceValue(g.newPeaks),
+		soakage: sync.OnceValue(g.newSoakage),
+		levels:  sync.OnceValue(g.newSurfaces),
+	}
 	for i := range d.Parts {
 		p := &part{Part: &d.Parts[i], drawing: g, node: len(d.Sources) + i}
 		p.shape, p.lies = shape(p.Shape, p.Pointer)
@@ -55,6 +76,7 @@ func read(d *design.Design) *drawing {
 			p.half = p.Width.Value / 2
 		}
 		p.grounds = p.covers()
+		p.under = sync.OnceValues(p.measureGround)
 		g.parts = append(g.parts, p)
 	}
 	for _, f := range d.Site.Features {
@@ -66,6 +88,28 @@ func read(d *design.Design) *drawing {
 		g.services = append(g.services, thing{v.ID, v.Kind, v.Pointer, lies, s, len(v.Outline) > 0})
 	}
 	return g
+}
+
+func (d *drawing) ground() (*ground.Surface, error) { return d.shared.ground() }
+
+func (d *drawing) flows() []flow { return d.shared.flows() }
+
+func (d *drawing) beds() []*bed { return d.shared.beds() }
+
+func (d *drawing) running() []*running { return d.shared.running() }
+
+func (d *drawing) peaks() *peaks { return d.shared.peaks() }
+
+func (d *drawing) soakage() []*soakage { return d.shared.soakage() }
+
+func (d *drawing) surfaces() *surfaces { return d.shared.levels() }
+
+func (p *part) measureGround() (ground.Extent, bool) {
+	surface, err := p.drawing.ground()
+	if err != nil {
+		return ground.Extent{}, false
+	}
+	return surface.Under(p.shape)
 }
 
 // ofKind gives the parts of some kinds, in the order of the document.

@@ -37,7 +37,7 @@ type seasonFlow struct {
 	lost []int     // where greywater does
 }
 
-func (d *drawing) flows() []flow {
+func (d *drawing) newFlows() []flow {
 	var water [everSeason]seasonFlow
 	for s := range water {
 		water[s] = d.inSeason(season(s))

@@ -91,3 +91,6 @@ func mayEnd(kind string) bool { return leaves(kind) || takesUp(kind) }
 
 // leaves reports whether water leaves the site by a kind of part.
 func leaves(kind string) bool { return kind == sewerConnection || kind == septicConnection }
+
+// holdsWater has the kinds of part that water stands in.
+var holdsWater = []string{surgeTank, filter, plantedBed, settlingBasin, pond, mulchBasin, trench}

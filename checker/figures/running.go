@@ -28,7 +28,7 @@ type wetLayer struct {
 	thickness float64
 }
 
-func (d *drawing) running() []*running {
+func (d *drawing) newRunning() []*running {
 	beds := d.beds()
 	if len(beds) == 0 {
 		return nil

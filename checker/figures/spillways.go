@@ -2,7 +2,6 @@ package figures
 
 import (
 	"slices"
-	"strings"
 
 	"greysill/checker/geometry"
 	"greysill/checker/hydraulics"
@@ -38,17 +37,20 @@ var spillwayTable = tabulate(
 			Words: []string{string(hydraulics.CrestControl), string(hydraulics.OrificeControl), string(hydraulics.BarrelControl), none}}, func(w *wayOut) Value { return w.least.control }},
 		{Field{Name: "storm_flow", Kind: Number, Dimension: quantity.Flow,
 			Doc: "Peak of the design storm that may reach it: all storm inflows and roof drains whose water can, by their greatest coefficients, " +
-				"and the rain on the parts that overflow straight into it. Nothing is held back above.",
-			Formula: "Σ coefficient × intensity × area", Source: rational}, func(w *wayOut) Value { return w.storm }},
+				"and the rain on the parts above it. Nothing is held back above.",
+			Formula: stormFormula, Source: rational}, func(w *wayOut) Value { return w.storm }},
 		{Field{Name: "capacity_to_storm", Kind: Number, Dimension: quantity.Number, Doc: "Least capacity for each unit of that peak; less than 1 lets water over the rim.",
 			Formula: "least capacity ÷ peak of the storm"}, (*wayOut).ratio},
-		{Field{Name: "lining_stated", Kind: Truth, Doc: "Whether the drawing says what a spillway is lined with; never of a pipe."}, (*wayOut).liningStated},
 	},
 )
 
-const capacityFormula = "spillway: share × √(gravity × area³ ÷ top width) where depth + area ÷ (2 × top width) = head, share = coefficient ÷ 3.09 in feet; " +
-	"pipe: the lesser of 0.60 × area × √(2 × gravity × head on the middle of its mouth) and the full barrel, " +
-	"head on the middle of its lower end = (1 + loss of the entrance + 2 × gravity × n² × length ÷ (diameter ÷ 4)^(4/3)) × velocity² ÷ (2 × gravity)"
+const stormFormula = "Σ coefficient × intensity × area"
+
+const (
+	capacityFormula = "spillway: share × √(gravity × area³ ÷ top width) where depth + area ÷ (2 × top width) = head, share = coefficient ÷ 3.09 in feet; pipe: " + pipeFormula
+	pipeFormula     = "the lesser of 0.60 × area × √(2 × gravity × head on the middle of its mouth) and the full barrel, " +
+		"head on the middle of its lower end = (1 + loss of the entrance + 2 × gravity × n² × length ÷ (diameter ÷ 4)^(4/3)) × velocity² ÷ (2 × gravity)"
+)
 
 var outletSource = Citation{Title: hydraulics.BroadCrestSource + "; earth crests and pipes: " + hydraulics.OutletSource, Standing: FromMemory}
 
@@ -73,22 +75,16 @@ func (d *drawing) spillways() []*wayOut {
 	all := make([]*wayOut, len(parts))
 	for i, p := range parts {
 		w := &wayOut{part: p, served: p.serves()}
-		w.rim = w.lowestRim()
+		w.rim = p.lowestRim(w.served)
 		low := p.lowest()
 		w.head = outOf(w.rim.Number-low.Number, w.rim, low)
 		w.least, w.greatest = w.capacity(leastEarth, hydraulics.ProjectingEntrance, func(r hydraulics.Roughness) float64 { return r.Range.High }),
 			w.capacity(greatestEarth, hydraulics.SharpEntrance, func(r hydraulics.Roughness) float64 { return r.Range.Low })
-		w.storm = w.stormFlow(peaks)
+		w.storm = peaks.storm(p)
 		all[i] = w
 	}
 	return all
 }
-
-// The shares of the ideal flow over a broad crest that earth crests carry.
-var (
-	leastEarth    = hydraulics.EarthCrest.Low / hydraulics.BroadCrest
-	greatestEarth = hydraulics.EarthCrest.High / hydraulics.BroadCrest
-)
 
 // serves gives the parts that overflow straight into the part.
 func (p *part) serves() []*part {
@@ -112,29 +108,17 @@ func (w *wayOut) serving() Value {
 	return text(listed(names), inputs...)
 }
 
-func (w *wayOut) lowestRim() Value {
-	if len(w.served) == 0 {
-		return unknown(Lack{"/parts", "a part whose overflow_to is " + w.ID})
+func (p *part) lowestRim(served []*part) Value {
+	if len(served) == 0 {
+		return unknown(Lack{"/parts", "a part whose overflow_to is " + p.ID})
 	}
-	rims := make([]Value, len(w.served))
-	lowest := w.served[0].RimLevel.Value
-	for i, p := range w.served {
-		rims[i] = p.entry("rim_level", p.RimLevel)
+	rims := make([]Value, len(served))
+	lowest := served[0].RimLevel.Value
+	for i, from := range served {
+		rims[i] = from.entry("rim_level", from.RimLevel)
 		lowest = min(lowest, rims[i].Number)
 	}
 	return outOf(lowest, rims...)
-}
-
-// lowest is where water begins to leave: the crest of a spillway, the upper invert
-// of a pipe.
-func (p *part) lowest() Value {
-	if p.Kind == spillway {
-		return p.entry("crest_level", p.CrestLevel)
-	}
-	if len(p.Inverts) == 0 {
-		return unknown(p.lack("inverts"))
-	}
-	return number(p.Inverts[0].Value, Input{Name: "upper invert", Pointer: p.Pointer + "/inverts/0"})
 }
 
 // capacity is the flow at the head available: none where the rim is no higher.
@@ -149,76 +133,30 @@ func (w *wayOut) capacity(earth, entrance float64, n func(hydraulics.Roughness) 
 	}
 }
 
-// overCrest takes the sides as upright where no side slope is drawn.
 func (w *wayOut) overCrest(share float64) outflow {
-	length, run := w.crest(), Value{}
-	if w.SideSlope.Given() {
-		run = w.sides()
-	}
+	crest, drawn := w.spill(share)
 	flow := worked(w.lack("crest_length"), func() (float64, error) {
-		f, err := hydraulics.Spillway{Bottom: length.Number, SideSlope: run.Number, Coefficient: share}.Flow(w.head.Number)
+		f, err := crest.Flow(w.head.Number)
 		return f.Discharge, err
-	}, w.head, length, run)
+	}, w.head, drawn)
 	return outflow{flow, orUnknown(text(string(hydraulics.CrestControl), flow.Inputs...), flow.Lacks)}
-}
-
-// crest is the length of the crest, as drawn in plan where it is not stated.
-func (w *wayOut) crest() Value {
-	if !w.CrestLength.Given() && w.shape.Length() > 0 {
-		return w.inPlan()
-	}
-	return w.entry("crest_length", w.CrestLength)
 }
 
 // throughPipe holds for a mouth that the water covers.
 func (w *wayOut) throughPipe(entrance float64, n func(hydraulics.Roughness) float64) outflow {
-	wall, rough := w.wall()
-	diameter, length, lower := w.diameter(), w.inPlan(), w.lowerInvert()
-	if diameter.Known() && w.head.Known() && w.head.Number < diameter.Number-geometry.Resolution {
+	pipe, drawn := w.barrel(entrance, n)
+	lower := w.lowerInvert()
+	if drawn.Known() && w.head.Known() && w.head.Number < pipe.Diameter-geometry.Resolution {
 		v := unknown(Lack{w.Pointer + "/inverts", "an upper invert of " + w.ID + " that lies its diameter or more below the rim, within the range of a covered orifice"})
 		return outflow{v, v}
 	}
 	var control hydraulics.Control
 	flow := worked(w.lack("inverts"), func() (float64, error) {
-		o := hydraulics.Outlet{Diameter: diameter.Number, Length: length.Number, Roughness: n(wall), Losses: entrance, OrificeCd: hydraulics.SharpOrifice}
-		f, err := o.Flow(max(w.head.Number, diameter.Number)-diameter.Number/2, max(w.rim.Number-lower.Number-diameter.Number/2, 0))
+		f, err := pipe.Flow(max(w.head.Number, pipe.Diameter)-pipe.Diameter/2, max(w.rim.Number-lower.Number-pipe.Diameter/2, 0))
 		control = f.Control
 		return f.Discharge, err
-	}, w.head, diameter, length, lower, rough)
+	}, w.head, drawn, lower)
 	return outflow{flow, orUnknown(text(string(control), flow.Inputs...), flow.Lacks)}
-}
-
-func (p *part) lowerInvert() Value {
-	if len(p.Inverts) < 2 {
-		return unknown(p.lack("inverts"))
-	}
-	last := len(p.Inverts) - 1
-	return number(p.Inverts[last].Value, Input{Name: "lower invert", Pointer: member(p.Pointer+"/inverts", last)})
-}
-
-// stormFlow is the peak of the rain that may come, and of the rain on the parts
-// served.
-func (w *wayOut) stormFlow(peaks *peaks) Value {
-	reaching := peaks.reaching(w.part, func(f feeder) Value {
-		if f.storm == nil {
-			return Value{}
-		}
-		return f.storm.peak(f.storm.greatest)
-	})
-	rain := []Value{reaching}
-	for _, p := range w.served {
-		rain = append(rain, p.rainOn())
-	}
-	return sum(rain...)
-}
-
-// rainOn is the peak of the rain that falls on the part, none where it is covered.
-func (p *part) rainOn() Value {
-	if p.Covered != nil && *p.Covered {
-		return number(0, p.drawn("covered"))
-	}
-	all := number(1, Input{Name: "coefficient", Value: "1"})
-	return (&storm{drawing: p.drawing, id: p.ID, pointer: p.Pointer, area: p.area()}).peak(all)
 }
 
 func (w *wayOut) ratio() Value {
@@ -226,8 +164,4 @@ func (w *wayOut) ratio() Value {
 		return unknown(Lack{"/parts", "a storm inflow whose water reaches " + w.ID})
 	}
 	return outOf(w.least.flow.Number/w.storm.Number, w.least.flow, w.storm)
-}
-
-func (w *wayOut) liningStated() Value {
-	return truth(strings.TrimSpace(w.Lining) != "", w.given("lining", len(w.Lining))...)
 }

@@ -37,6 +37,8 @@ type Surface struct {
 	mesh  *mesh
 	edges []edge
 	hull  []edge // clockwise
+
+	triangles [][3]Spot // in metres
 }
 
 // New triangulates spot levels. Spots at the same place with the same level
@@ -51,7 +53,11 @@ func New(spots []Spot) (*Surface, error) {
 		return nil, ErrNoArea
 	}
 	edges, hull := m.edges()
-	return &Surface{spots: distinct, mesh: m, edges: edges, hull: hull}, nil
+	s := &Surface{spots: distinct, mesh: m, edges: edges, hull: hull}
+	for _, c := range s.corners() {
+		s.triangles = append(s.triangles, [3]Spot{s.spot(c[0]), s.spot(c[1]), s.spot(c[2])})
+	}
+	return s, nil
 }
 
 // merge puts the spots on whole places, sorts them and drops repeated ones.
@@ -153,17 +159,22 @@ func crossing(a, b geometry.Point, c, d Spot) (float64, bool) {
 	return t, t >= 0 && t <= 1
 }
 
-// Triangles gives the triangles, each as three spots counterclockwise.
-func (s *Surface) Triangles() [][3]Spot {
-	var triangles [][3]Spot
+// Triangles gives the triangles, each as three spots counterclockwise. They are not
+// to be changed.
+func (s *Surface) Triangles() [][3]Spot { return s.triangles }
+
+// corners gives the numbers of the spots of each triangle, counterclockwise, in
+// order.
+func (s *Surface) corners() [][3]int32 {
+	var all [][3]int32
 	for _, e := range s.edges {
 		for _, side := range []edge{e, {e.to, e.from}} {
 			if w := s.mesh.apex[side]; w != infinity && w > e.from && w > e.to {
-				triangles = append(triangles, [3]Spot{s.spot(side.from), s.spot(side.to), s.spot(w)})
+				all = append(all, [3]int32{side.from, side.to, w})
 			}
 		}
 	}
-	return triangles
+	return all
 }
 
 // spot gives a spot in metres.

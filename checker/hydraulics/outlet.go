@@ -47,9 +47,13 @@ func (o Outlet) Flow(mouthHead, barrelHead float64) (Outflow, error) {
 
 // full is the flow at which the losses and the velocity head use up the head.
 func (o Outlet) full(area, head float64) (float64, error) {
-	radius := o.Diameter / 4
-	friction := 2 * Gravity * o.Roughness * o.Roughness * o.Length / math.Pow(radius, 4.0/3)
-	return valid(area*math.Sqrt(2*Gravity*head/(1+o.Losses+friction)),
+	return valid(area*math.Sqrt(2*Gravity*head/o.resistance()),
 		notNegative("length", o.Length), positive("roughness", o.Roughness),
 		notNegative("sum of losses", o.Losses), notNegative("head on the barrel", head))
+}
+
+// resistance is the velocity heads that the full pipe uses up.
+func (o Outlet) resistance() float64 {
+	friction := 2 * Gravity * o.Roughness * o.Roughness * o.Length / math.Pow(o.Diameter/4, 4.0/3)
+	return 1 + o.Losses + friction
 }

@@ -30,18 +30,39 @@ type Spillway struct {
 // The coefficient reduces the discharge and the velocity alike. A head of 0 gives
 // no flow.
 func (s Spillway) Flow(head float64) (Flow, error) {
-	err := cmp.Or(notNegative("length of the crest", s.Bottom), notNegative("side slope", s.SideSlope),
-		positive("sum of crest length and side slope", s.Bottom+s.SideSlope), notNegative("head", head),
-		positive("spillway coefficient", s.Coefficient), within("spillway coefficient", s.Coefficient, 0, 1))
-	if err != nil || head == 0 {
+	if err := cmp.Or(s.check(), notNegative("head", head)); err != nil || head == 0 {
 		return Flow{}, err
 	}
 	depth := bisect(head, 0, head, func(y float64) float64 {
 		return y + trapezoidal(s.Bottom, s.SideSlope, y).MeanDepth()/2
 	})
+	return s.at(depth), nil
+}
+
+// Carrying is the flow of a discharge in m³/s, more than 0, over the crest, and the
+// head in m of still water above the crest that it takes: Flow turned round.
+func (s Spillway) Carrying(discharge float64) (flow Flow, head float64, err error) {
+	if err := cmp.Or(s.check(), positive("discharge", discharge)); err != nil {
+		return Flow{}, 0, err
+	}
+	deep := 1.0
+	for s.at(deep).Discharge < discharge {
+		deep *= 2
+	}
+	flow = s.at(bisect(discharge, 0, deep, func(y float64) float64 { return s.at(y).Discharge }))
+	return flow, flow.Depth + flow.MeanDepth()/2, nil
+}
+
+func (s Spillway) at(depth float64) Flow {
 	section := trapezoidal(s.Bottom, s.SideSlope, depth)
-	velocity := s.Coefficient * math.Sqrt(Gravity*section.MeanDepth())
-	return Flow{section, depth, velocity, velocity * section.Area}, nil
+	velocity := s.Coefficient * critical(section)
+	return Flow{section, depth, velocity, velocity * section.Area}
+}
+
+func (s Spillway) check() error {
+	return cmp.Or(notNegative("length of the crest", s.Bottom), notNegative("side slope", s.SideSlope),
+		positive("sum of crest length and side slope", s.Bottom+s.SideSlope),
+		positive("spillway coefficient", s.Coefficient), within("spillway coefficient", s.Coefficient, 0, 1))
 }
 
 // VelocityHead is V²/(2g), m, of a velocity in m/s: what a head gains from the
