@@ -64,7 +64,9 @@ func (p *part) rain() *storm {
 // and roof drains whose water can, and the rain on it and on the parts above it.
 func (p *peaks) storm(at *part) Value {
 	peak := func(f feeder) Value { return f.storm.peak(f.storm.greatest) }
-	return sum(p.of(p.storms, at, peak), p.of(p.rained, at, peak))
+	inflows, rain := p.of(p.storms, at, peak), p.of(p.rained, at, peak)
+	inputs, lacks := gathered([]Value{inflows, rain})
+	return orUnknown(number(inflows.Number+rain.Number, inputs...), lacks)
 }
 
 // load is what may reach a part at once. Nothing is taken off for what tanks

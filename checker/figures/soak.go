@@ -6,6 +6,7 @@ import (
 	"greysill/checker/design"
 	"greysill/checker/dispersal"
 	"greysill/checker/geometry"
+	"greysill/checker/ground"
 	"greysill/checker/quantity"
 	"greysill/checker/treatment"
 )
@@ -38,8 +39,8 @@ var soakageTable = tabulate(
 			Formula: "outlets ÷ outlets wanted"}, (*soakage).outletRatio},
 		{Field{Name: "depth", Kind: Number, Dimension: quantity.Length, Doc: "Depth of it below the finished ground."},
 			func(s *soakage) Value { return s.entry("depth", s.Depth) }},
-		{Field{Name: "ground_slope", Kind: Number, Dimension: quantity.Slope, Doc: "Steepest slope of the ground that it lies on.",
-			Formula: "greatest fall ÷ distance in plan of the triangles between spot levels that it lies on"}, (*soakage).groundSlope},
+		{Field{Name: "ground_slope", Kind: Number, Dimension: quantity.Slope, Doc: "Slope of the steepest triangle of the ground under it, straight down it.",
+			Formula: slopeFormula}, func(s *soakage) Value { return s.onGround(func(e ground.Extent) float64 { return e.Steepest }) }},
 		{Field{Name: "mulch_volume", Kind: Number, Dimension: quantity.EarthVolume, Doc: "Volume of mulch in it.", Formula: "area × depth of mulch"},
 			func(s *soakage) Value { return s.mulchVolume() }},
 		{Field{Name: "surge_volume", Kind: Number, Dimension: quantity.Volume,

@@ -10,6 +10,8 @@ var spillwayChannelTable = tabulate(
 	(*drawing).spillwayChannels, (*spillwayChannel).subject,
 	[]column[*spillwayChannel]{
 		{Field{Name: "lining", Kind: Text, Doc: "What keeps it from washing out."}, (*spillwayChannel).lining},
+		{Field{Name: "lining_stated", Kind: Truth, Doc: "Whether the drawing says what keeps it from washing out."},
+			func(c *spillwayChannel) Value { return truth(c.Lining != "", c.given("lining", len(c.Lining))...) }},
 		{Field{Name: "storm_flow", Kind: Number, Dimension: quantity.Flow, Doc: "Peak of the design storm that may reach it.", Formula: stormFormula, Source: rational},
 			func(c *spillwayChannel) Value { return c.storm }},
 		{Field{Name: "crest_head", Kind: Number, Dimension: quantity.Length,

@@ -2,7 +2,6 @@ package figures
 
 import (
 	"slices"
-	"strings"
 
 	"greysill/checker/geometry"
 	"greysill/checker/hydraulics"
@@ -42,15 +41,16 @@ var spillwayTable = tabulate(
 			Formula: stormFormula, Source: rational}, func(w *wayOut) Value { return w.storm }},
 		{Field{Name: "capacity_to_storm", Kind: Number, Dimension: quantity.Number, Doc: "Least capacity for each unit of that peak; less than 1 lets water over the rim.",
 			Formula: "least capacity ÷ peak of the storm"}, (*wayOut).ratio},
-		{Field{Name: "lining_stated", Kind: Truth, Doc: "Whether the drawing says what a spillway is lined with; never of a pipe."}, (*wayOut).liningStated},
 	},
 )
 
 const stormFormula = "Σ coefficient × intensity × area"
 
-const capacityFormula = "spillway: share × √(gravity × area³ ÷ top width) where depth + area ÷ (2 × top width) = head, share = coefficient ÷ 3.09 in feet; " +
-	"pipe: the lesser of 0.60 × area × √(2 × gravity × head on the middle of its mouth) and the full barrel, " +
-	"head on the middle of its lower end = (1 + loss of the entrance + 2 × gravity × n² × length ÷ (diameter ÷ 4)^(4/3)) × velocity² ÷ (2 × gravity)"
+const (
+	capacityFormula = "spillway: share × √(gravity × area³ ÷ top width) where depth + area ÷ (2 × top width) = head, share = coefficient ÷ 3.09 in feet; pipe: " + pipeFormula
+	pipeFormula     = "the lesser of 0.60 × area × √(2 × gravity × head on the middle of its mouth) and the full barrel, " +
+		"head on the middle of its lower end = (1 + loss of the entrance + 2 × gravity × n² × length ÷ (diameter ÷ 4)^(4/3)) × velocity² ÷ (2 × gravity)"
+)
 
 var outletSource = Citation{Title: hydraulics.BroadCrestSource + "; earth crests and pipes: " + hydraulics.OutletSource, Standing: FromMemory}
 
@@ -164,8 +164,4 @@ func (w *wayOut) ratio() Value {
 		return unknown(Lack{"/parts", "a storm inflow whose water reaches " + w.ID})
 	}
 	return outOf(w.least.flow.Number/w.storm.Number, w.least.flow, w.storm)
-}
-
-func (w *wayOut) liningStated() Value {
-	return truth(strings.TrimSpace(w.Lining) != "", w.given("lining", len(w.Lining))...)
 }

@@ -14,13 +14,16 @@ func spilling(spillway string) entries {
 
 func TestWhatASpillwayServes(t *testing.T) {
 	f := compute(t, spilling(`, "crest_level": "9.7 m", "lining": "turf"`))
-	requireKnown(t, f, "spillways", "spillway-1", map[string]any{"serves": "pond-1", "serves_pond": true, "head": 10 - 9.7, "below_rim": true, "lining_stated": true})
-	requireKnown(t, f, "spillways", "overflow-1", map[string]any{"serves": "bed-1", "serves_pond": false, "head": 10 - 9.8, "below_rim": true, "lining_stated": false})
+	requireKnown(t, f, "spillways", "spillway-1", map[string]any{"serves": "pond-1", "serves_pond": true, "head": 10 - 9.7, "below_rim": true})
+	requireKnown(t, f, "spillway_channels", "spillway-1", map[string]any{"lining": "turf", "lining_stated": true})
+	requireKnown(t, f, "spillways", "overflow-1", map[string]any{"serves": "bed-1", "serves_pond": false, "head": 10 - 9.8, "below_rim": true})
 }
 
 func TestACrestThatIsNotBelowTheRim(t *testing.T) {
 	for level, below := range map[string]bool{"9.999 m": true, "10 m": false, "10.1 m": false} {
-		requireKnown(t, compute(t, spilling(`, "crest_level": "`+level+`"`)), "spillways", "spillway-1", map[string]any{"below_rim": below, "lining_stated": false})
+		requireKnown(t, compute(t, spilling(`, "crest_level": "`+level+`"`)), "spillways", "spillway-1", map[string]any{"below_rim": below})
 	}
-	requireLacks(t, compute(t, spilling(``)), "spillways", "spillway-1", "below_rim", "/parts/2/crest_level")
+	f := compute(t, spilling(``))
+	requireLacks(t, f, "spillways", "spillway-1", "below_rim", "/parts/2/crest_level")
+	requireKnown(t, f, "spillway_channels", "spillway-1", map[string]any{"lining_stated": false})
 }

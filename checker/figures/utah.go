@@ -45,16 +45,3 @@ func (s *soakage) outletRatio() Value {
 	}
 	return outOf(outlets.Number/wanted.Number, outlets, wanted)
 }
-
-// groundSlope is that of the ground before anything is dug.
-func (s *soakage) groundSlope() Value {
-	surface, lacks := s.drawing.surface("of " + s.ID)
-	if lacks = append(s.unplaced(), lacks...); len(lacks) > 0 {
-		return unknown(lacks...)
-	}
-	steepest, ok := surface.Steepest(s.shape)
-	if !ok {
-		return unknown(noSpots("of " + s.ID))
-	}
-	return number(steepest, Input{Name: s.ID, Pointer: s.lies}, spotLevels)
-}

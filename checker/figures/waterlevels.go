@@ -52,7 +52,7 @@ const (
 
 const levelFormula = "the level at which the flows of the ways out add up to the peak; " +
 	"spillway: " + crestFormula + "; pipe with an open mouth: depth y over the upper invert, critical or normal, whichever is greater, + 1.8 × velocity² ÷ (2 × gravity); " +
-	"with a covered mouth: " + capacityFormula
+	"with a covered mouth: " + pipeFormula
 
 var levelSource = Citation{Title: hydraulics.BroadCrestSource + "; " + hydraulics.OpenMouthSource + "; " + hydraulics.OutletSource, Standing: FromMemory}
 

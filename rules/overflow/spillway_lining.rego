@@ -4,7 +4,7 @@
 #   Bare earth washes at the speed of a slow walk. A spillway that is not lined cuts itself deeper in the first
 #   real storm, and the whole pond goes out through it.
 # custom:
-#   subjects: spillways
+#   subjects: spillway_channels
 #   level: warn
 #   measures:
 #     - {field: lining_stated}
@@ -22,13 +22,7 @@ package greysill.overflow.spillway_lining
 
 import rego.v2
 
-proved contains w.subject if {
-	some w in input.spillways
-	w.kind == "spillway"
-	w.lining_stated == true
-}
-
-excused contains {"subject": w.subject, "reason": "a pipe does not wash out"} if {
-	some w in input.spillways
-	w.kind == "overflow pipe"
+proved contains c.subject if {
+	some c in input.spillway_channels
+	c.lining_stated == true
 }

@@ -11,8 +11,8 @@
 #     - {field: embankment_height, bound: at most, limit: dam_height}
 #     - {field: volume, bound: at most, limit: dam_storage}
 #   remedy: >-
-#     Dig {subject} deeper instead of banking it up: the bank stands {embankment_height} over its outside toe
-#     and the pond holds {volume}. Or ask the state's dam safety office what it wants.
+#     Dig {subject} deeper instead of banking it up: the bank stands {embankment_height} over its outside toe.
+#     Or ask the state's dam safety office what it wants.
 #   caution: open_water
 #   sources:
 #     - title: United States Code, title 33, section 467
