@@ -8,7 +8,7 @@ var tables = slices.Concat(
 	[]table{systemTable, coldSeasonTable, demandTable, inflowTable, fixtureTable, stormTable, partTable, flowTable, routeTable, diverterTable, bedTable,
 		layerTable, bedFlowTable, headLossTable, effluentTable, bedAreaTable, bedWinterTable, rootTable,
 		reachTable, pipeFlowTable, coverTable, crossingTable, dugServiceTable, cleanoutTable, dischargeTable, openWaterTable, holdingTable, groundTable, waterLevelTable, dropTable, fallTable,
-		settlingTable, pondTable, spillwayTable, spillwayChannelTable, soakageTable, soakageAreaTable, monthTable, frostTable},
+		settlingTable, pondTable, spillwayTable, spillwayChannelTable, routingTable, soakageTable, soakageAreaTable, monthTable, frostTable},
 	quantityTables,
 	clearanceTables,
 )

@@ -208,7 +208,7 @@ func (s *standingWater) risen(ways ...*rating) Value {
 // levelFor is the level at which ways out carry a discharge together: at most that
 // at which one of them carries it alone.
 func levelFor(discharge float64, ways []*rating) (float64, error) {
-	lowest, highest := ways[0].low.Number, 0.0
+	highest := 0.0
 	for i, w := range ways {
 		head, err := w.head(discharge)
 		if err != nil {
@@ -217,11 +217,11 @@ func levelFor(discharge float64, ways []*rating) (float64, error) {
 		if level := w.low.Number + head; i == 0 || level < highest {
 			highest = level
 		}
-		lowest = min(lowest, w.low.Number)
 	}
 	if len(ways) == 1 {
 		return highest, nil
 	}
+	lowest := lowestOf(ways)
 	head, err := hydraulics.HeadFor(discharge, highest-lowest+geometry.Resolution, func(head float64) (float64, error) {
 		return flowAt(lowest+head, ways)
 	})
