@@ -42,7 +42,7 @@ const (
 
 var (
 	modifiedRational = Citation{Title: hydraulics.StormSource, Standing: FromMemory}
-	levelPool        = Citation{Title: hydraulics.RoutingSource + "; outflow: " + levelSource.Title, Standing: FromMemory}
+	levelPool        = Citation{Title: hydraulics.RoutingSource + "; outflow: " + outletSource.Title, Standing: FromMemory}
 )
 
 const (
@@ -105,6 +105,9 @@ func (r *routing) volume() Value { return outOf(r.flow.Number*r.duration.Number,
 func (r *routing) run() Value {
 	water := r.drawing.surfaces().of[r.node]
 	basin, drawn := r.basin()
+	if !r.SideSlope.Given() {
+		drawn = unknown(r.lack("side_slope"))
+	}
 	from := []Value{r.flow, r.duration, drawn, water.dry}
 	times, longest := r.concentrations()
 	from = append(from, times...)
