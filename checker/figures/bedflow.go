@@ -1,6 +1,7 @@
 package figures
 
 import (
+	"greysill/checker/hydraulics"
 	"greysill/checker/quantity"
 	"greysill/checker/treatment"
 )
@@ -32,6 +33,18 @@ var bedFlowTable = tabulate(
 			Formula: "pore volume below the water level ÷ flow", Source: detention}, func(r *running) Value { return r.detentions.least }},
 		{Field{Name: "greatest_detention", Kind: Number, Dimension: quantity.Duration, Doc: "Nominal time that water stays at the mean flow, by the greatest porosity.",
 			Formula: "pore volume below the water level ÷ flow", Source: detention}, func(r *running) Value { return r.detentions.greatest }},
+		{Field{Name: "least_peak_flow", Kind: Number, Dimension: quantity.PeakFlow, Doc: peakDoc + "the International Plumbing Code's conversion.",
+			Formula: "Σ International Plumbing Code units × ½ gal/min + Σ greatest peak of the rain", Source: cited(hydraulics.IPCUnitFlow.Source)},
+			func(r *running) Value { return r.leastPeak }},
+		{Field{Name: "greatest_peak_flow", Kind: Number, Dimension: quantity.PeakFlow, Doc: peakDoc + "the Chicago Plumbing Code's conversion, on the International Plumbing Code's units.",
+			Formula: "Σ International Plumbing Code units × 1 gal/min + Σ greatest peak of the rain", Source: cited(hydraulics.ChicagoUnitFlow.Source)},
+			func(r *running) Value { return r.greatestPeak }},
+		{Field{Name: "least_peak_detention", Kind: Number, Dimension: quantity.Duration,
+			Doc:     "Nominal time that water would stay if the greatest peak flow lasted, by the least porosity. A peak is over in minutes, long before a bed feels all of it.",
+			Formula: "pore volume below the water level ÷ peak flow", Source: detention}, func(r *running) Value { return r.detention(r.leastPores, r.greatestPeak) }},
+		{Field{Name: "greatest_peak_detention", Kind: Number, Dimension: quantity.Duration,
+			Doc:     "Nominal time that water would stay if the least peak flow lasted, by the greatest porosity.",
+			Formula: "pore volume below the water level ÷ peak flow", Source: detention}, func(r *running) Value { return r.detention(r.greatestPores, r.leastPeak) }},
 		{Field{Name: "area", Kind: Number, Dimension: quantity.Area, Doc: "Area of the bed in plan.",
 			Formula: "½ Σ (x₁y₂ − x₂y₁) round the outline"}, func(r *running) Value { return r.area() }},
 		{Field{Name: "hydraulic_loading", Kind: Number, Dimension: quantity.Loading, Doc: "Flow a day for each unit of the bed's area.",
@@ -71,8 +84,8 @@ func (r *running) lengthToWidth() Value {
 	return worked(r.lack("outline"), func() (float64, error) { return c.length.Number / c.width.Number, nil }, c.length, c.width)
 }
 
-func (r *running) detention(pores Value) Value {
-	return worked(r.lack("water_level"), func() (float64, error) { return treatment.Detention(pores.Number, r.flow.Number) }, pores, r.flow)
+func (r *running) detention(pores, flow Value) Value {
+	return worked(r.lack("water_level"), func() (float64, error) { return treatment.Detention(pores.Number, flow.Number) }, pores, flow)
 }
 
 func (r *running) arealLoad(bod Value) Value {

@@ -119,6 +119,20 @@ func TestHeadLoss(t *testing.T) {
 	require.Len(t, f.List("head_loss"), len(tests))
 }
 
+// TestABedInThePeak: a shower and a washer have 2 units each; a unit counts ½ gal/min
+// by the International Plumbing Code, 1 gal/min by the Chicago Plumbing Code.
+func TestABedInThePeak(t *testing.T) {
+	f := compute(t, wetBed("", gravel))
+	least, greatest := si(t, "2 gal/min"), si(t, "4 gal/min")
+	requireKnown(t, f, "bed_flow", "bed-1", map[string]any{
+		"least_peak_flow": least, "greatest_peak_flow": greatest,
+		"least_peak_detention": 18 * 0.5 * 0.4 / greatest, "greatest_peak_detention": 18 * 0.5 * 0.4 / least,
+	})
+	rise := math.Sqrt(0.5*0.5+2*greatest/(0.01*3)*6) - 0.5
+	require.InDelta(t, rise, known(t, f, "head_loss", "bed-1, clean media", "peak_rise"), 1e-7)
+	require.InDelta(t, 0.1-rise, known(t, f, "head_loss", "bed-1, clean media", "water_below_gravel_at_inlet_in_peak"), 1e-7)
+}
+
 // Water comes up through media that let hardly any pass; and media tighter than
 // a developed bed are outside that allowance.
 func TestWaterThatComesUpThroughTheGravel(t *testing.T) {

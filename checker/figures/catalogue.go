@@ -7,7 +7,7 @@ import "slices"
 var tables = slices.Concat(
 	[]table{systemTable, coldSeasonTable, demandTable, inflowTable, makeUpTable, fixtureTable, stormTable, partTable, flowTable, routeTable, diverterTable, sewerWayTable, bedTable,
 		layerTable, bedFlowTable, headLossTable, effluentTable, bedAreaTable, bedWinterTable, rootTable,
-		reachTable, pipeFlowTable, coverTable, pipeWinterTable, crossingTable, dugServiceTable, cleanoutTable, dischargeTable, openWaterTable, holdingTable, groundTable, waterLevelTable, dropTable, fallTable, settlingTable, pondTable, spillwayTable, siteSoilTable, spillwayChannelTable, soakageTable, soakageAreaTable, monthTable, frostTable},
+		reachTable, pipeFlowTable, coverTable, pipeWinterTable, crossingTable, dugServiceTable, cleanoutTable, dischargeTable, openWaterTable, holdingTable, groundTable, waterLevelTable, dropTable, fallTable, settlingTable, pondTable, spillwayTable, siteSoilTable, spillwayChannelTable, routingTable, soakageTable, soakageAreaTable, monthTable, frostTable},
 	quantityTables,
 	clearanceTables,
 )

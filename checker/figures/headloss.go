@@ -32,10 +32,16 @@ var headLossTable = tabulate(
 			Formula: riseFormula, Source: waterSurface}, func(c *clogged) Value { return c.rise }},
 		{Field{Name: "water_below_gravel_at_inlet", Kind: Number, Dimension: quantity.Length,
 			Doc:     "Depth of the water at the inlet below the lowest point of the gravel's surface, by the rise; negative where it comes up through the gravel.",
-			Formula: "lowest level of the media's surface − water level − rise"}, (*clogged).belowGravel},
+			Formula: "lowest level of the media's surface − water level − rise"}, func(c *clogged) Value { return c.belowGravel(c.rise) }},
 		{Field{Name: "rise_share", Kind: Number, Dimension: quantity.Share,
 			Doc:     "How much of the dry gravel over still water the rise takes up; above 100 % the water comes up through the gravel at the inlet.",
 			Formula: "rise ÷ (lowest level of the media's surface − water level)"}, (*clogged).riseShare},
+		{Field{Name: "peak_rise", Kind: Number, Dimension: quantity.Length,
+			Doc:     "The same rise if the greatest peak flow lasted, as it does not: a peak is over in minutes.",
+			Formula: riseFormula, Source: waterSurface}, func(c *clogged) Value { return c.peakRise }},
+		{Field{Name: "water_below_gravel_at_inlet_in_peak", Kind: Number, Dimension: quantity.Length,
+			Doc:     "Depth of the water at the inlet below the lowest point of the gravel's surface by that rise; negative where it comes up through the gravel.",
+			Formula: "lowest level of the media's surface − water level − rise"}, func(c *clogged) Value { return c.belowGravel(c.peakRise) }},
 	},
 )
 
@@ -78,7 +84,7 @@ type clogged struct {
 	allowance                 hydraulics.Clogging
 	leastClean, greatestClean Value // conductivity
 	leastLoss, greatestLoss   Value
-	rise                      Value // by the least conductivity
+	rise, peakRise            Value // by the least conductivity
 }
 
 func (d *drawing) clogged() []*clogged {
@@ -88,8 +94,8 @@ func (d *drawing) clogged() []*clogged {
 		greatest := r.clean(func(l *layer) Value { return l.conductivity().greatest })
 		for _, a := range cloggings {
 			c := &clogged{running: r, name: a.name, allowance: a.of, leastClean: least, greatestClean: greatest}
-			c.leastLoss, c.greatestLoss = c.along(greatest, c.headLoss), c.along(least, c.headLoss)
-			c.rise = c.along(least, c.riseAtInlet)
+			c.leastLoss, c.greatestLoss = c.along(greatest, c.flow, c.headLoss), c.along(least, c.flow, c.headLoss)
+			c.rise, c.peakRise = c.along(least, c.flow, c.riseAtInlet), c.along(least, c.greatestPeak, c.riseAtInlet)
 			all = append(all, c)
 		}
 	}
@@ -100,21 +106,21 @@ func (c *clogged) subject() Subject {
 	return Subject{c.ID + ", " + c.name, []string{c.ID}, []string{c.Pointer}}
 }
 
-// along gives a figure of the flow through the zones of the allowance.
-func (c *clogged) along(clean Value, figure func([]hydraulics.Zone) (float64, error)) Value {
+// along gives a figure of a flow through the zones of the allowance.
+func (c *clogged) along(clean, flow Value, figure func(flow float64, zones []hydraulics.Zone) (float64, error)) Value {
 	return worked(Lack{c.Pointer + "/media", "conductivity of the media of " + c.ID}, func() (float64, error) {
 		zones, err := c.allowance.Zones(c.course.length.Number, clean.Number)
 		if err != nil {
 			return 0, err
 		}
-		return figure(zones)
-	}, clean, c.flow, c.course.length, c.course.width, c.depth)
+		return figure(flow.Number, zones)
+	}, clean, flow, c.course.length, c.course.width, c.depth)
 }
 
-func (c *clogged) headLoss(zones []hydraulics.Zone) (float64, error) {
+func (c *clogged) headLoss(flow float64, zones []hydraulics.Zone) (float64, error) {
 	sum := 0.0
 	for _, z := range zones {
-		loss, err := hydraulics.HeadLoss(c.flow.Number, z.Length, z.Conductivity, c.course.width.Number, c.depth.Number)
+		loss, err := hydraulics.HeadLoss(flow, z.Length, z.Conductivity, c.course.width.Number, c.depth.Number)
 		if err != nil {
 			return 0, err
 		}
@@ -123,18 +129,18 @@ func (c *clogged) headLoss(zones []hydraulics.Zone) (float64, error) {
 	return sum, nil
 }
 
-func (c *clogged) riseAtInlet(zones []hydraulics.Zone) (float64, error) {
+func (c *clogged) riseAtInlet(flow float64, zones []hydraulics.Zone) (float64, error) {
 	bed := hydraulics.Bed{Width: c.course.width.Number, OutletDepth: c.depth.Number, Zones: zones}
-	surface, err := bed.WaterSurface(c.flow.Number)
+	surface, err := bed.WaterSurface(flow)
 	if err != nil {
 		return 0, err
 	}
 	return surface[0].Level - c.depth.Number, nil
 }
 
-func (c *clogged) belowGravel() Value {
+func (c *clogged) belowGravel(rise Value) Value {
 	below := c.waterBelowSurface()
-	return worked(c.lack("water_level"), func() (float64, error) { return below.Number - c.rise.Number, nil }, below, c.rise)
+	return worked(c.lack("water_level"), func() (float64, error) { return below.Number - rise.Number, nil }, below, rise)
 }
 
 func (c *clogged) riseShare() Value {

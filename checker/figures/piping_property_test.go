@@ -17,7 +17,8 @@ func piped(t *rapid.T) *design.Design {
 	for range 30 {
 		d.Site.Levels = append(d.Site.Levels, design.Spot{X: coordinate(t), Y: coordinate(t), Z: coordinate(t)})
 	}
-	d.Site.Climate = &design.Climate{DesignStorm: &design.Storm{Intensity: metres(rapid.Float64Range(0, 1e-4).Draw(t, "intensity"))}}
+	d.Site.Climate = &design.Climate{DesignStorm: &design.Storm{
+		Intensity: metres(rapid.Float64Range(0, 1e-4).Draw(t, "intensity")), Duration: metres(rapid.Float64Range(0, 1e5).Draw(t, "duration"))}}
 	for i := range rapid.IntRange(0, 4).Draw(t, "services") {
 		s := design.Service{ID: "service-" + string(rune('a'+i)), Kind: "gas", Pointer: "/site/services/0", Depth: metres(rapid.Float64Range(0, 3).Draw(t, "depth"))}
 		s.Path = []design.Point{{X: coordinate(t), Y: coordinate(t)}, {X: coordinate(t), Y: coordinate(t)}, {X: coordinate(t), Y: coordinate(t)}}
@@ -29,6 +30,11 @@ func piped(t *rapid.T) *design.Design {
 		p.Diameter = metres(rapid.Float64Range(0, 0.3).Draw(t, "diameter"))
 		p.Material = rapid.SampledFrom([]string{"", "ABS", "concrete", "bamboo"}).Draw(t, "material")
 		p.Catchment, p.RunoffCoefficient = metres(rapid.Float64Range(0, 1e4).Draw(t, "catchment")), new(rapid.Float64Range(0, 1).Draw(t, "coefficient"))
+		p.Level, p.InletLevel, p.OutletLevel = metres(coordinate(t)), metres(coordinate(t)), metres(coordinate(t))
+		p.CrestLevel, p.CrestLength = metres(coordinate(t)), metres(rapid.Float64Range(0, 5).Draw(t, "crest"))
+		p.RimLevel, p.SideSlope = metres(coordinate(t)), metres(rapid.SampledFrom([]float64{0, 0.5, 100}).Draw(t, "sides"))
+		p.ChannelSlope, p.Roughness = metres(rapid.Float64Range(0, 1).Draw(t, "channel")), rapid.SampledFrom([]float64{0, 0.011, 0.03}).Draw(t, "roughness")
+		p.Concentration = metres(rapid.Float64Range(0, 1e4).Draw(t, "concentration"))
 		if len(p.Path) > 0 {
 			p.Cleanouts = p.Path[1:]
 			p.Fittings = []design.Fitting{{Kind: "45° bend", At: &p.Path[rapid.IntRange(0, 2).Draw(t, "at")]}, {Kind: "90° bend"}}[:rapid.IntRange(0, 2).Draw(t, "fittings")]

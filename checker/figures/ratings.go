@@ -92,7 +92,10 @@ func (r *rating) throughPipe() {
 	fall := r.low.Number - lower.Number
 	r.drawn = outOf(0, drawn, lower)
 	r.head = func(discharge float64) (float64, error) { return pipe.Head(discharge, fall) }
-	r.flow = func(head float64) (float64, error) { return pipe.Rating(head, fall) }
+	r.flow = func(head float64) (float64, error) {
+		flow, err := pipe.Rating(head, fall)
+		return flow.Discharge, err
+	}
 }
 
 // refused is lacking where the rating does not hold.

@@ -55,7 +55,7 @@ func byVolume(v treatment.Volumetric) removal {
 	detention := func(r *running) estimate { return r.detentions }
 	if v.Porosity > 0 {
 		detention = func(r *running) estimate {
-			t := r.detention(r.pores(func(*layer) Value { return number(v.Porosity) }))
+			t := r.detention(r.pores(func(*layer) Value { return number(v.Porosity) }), r.flow)
 			return estimate{least: t, greatest: t}
 		}
 	}

@@ -13,6 +13,7 @@ type running struct {
 	*bed
 	flow                      Value // more than 0
 	loading                   Value
+	leastPeak, greatestPeak   Value // more than 0
 	course                    course
 	depth                     Value // of water, mean, more than 0
 	leastPores, greatestPores Value // under water
@@ -40,12 +41,14 @@ func (d *drawing) newRunning() []*running {
 		r := &running{bed: b, weakest: weakest, strongest: strongest}
 		r.flow = r.running(flows[b.node-len(d.Sources)].greywater(warm))
 		r.loading = r.hydraulicLoading()
+		peak := d.peaks().load(b.part)
+		r.leastPeak, r.greatestPeak = r.running(peak.peakIPC), r.running(peak.peakChicago)
 		r.course = b.alongWater()
 		r.depth = b.waterDepth()
 		r.wet, r.wetLacks = r.underWater()
 		r.leastPores = r.pores(func(l *layer) Value { return l.porosity().least })
 		r.greatestPores = r.pores(func(l *layer) Value { return l.porosity().greatest })
-		r.detentions = estimate{least: r.detention(r.leastPores), greatest: r.detention(r.greatestPores)}
+		r.detentions = estimate{least: r.detention(r.leastPores, r.flow), greatest: r.detention(r.greatestPores, r.flow)}
 		all[i] = r
 	}
 	return all

@@ -12,7 +12,7 @@ var spillwayChannelTable = tabulate(
 		{Field{Name: "lining", Kind: Text, Doc: "What keeps it from washing out."}, (*spillwayChannel).lining},
 		{Field{Name: "lining_stated", Kind: Truth, Doc: "Whether the drawing says what keeps it from washing out."},
 			func(c *spillwayChannel) Value { return truth(c.Lining != "", c.given("lining", len(c.Lining))...) }},
-		{Field{Name: "storm_flow", Kind: Number, Dimension: quantity.Flow, Doc: "Peak of the design storm that may reach it.", Formula: stormFormula, Source: rational},
+		{Field{Name: "storm_flow", Kind: Number, Dimension: quantity.PeakFlow, Doc: "Peak of the design storm that may reach it.", Formula: stormFormula, Source: rational},
 			func(c *spillwayChannel) Value { return c.storm }},
 		{Field{Name: "crest_head", Kind: Number, Dimension: quantity.Length,
 			Doc:     "Head of still water over the crest at that flow, by the low end of coefficients of an earth crest; 0 when nothing comes.",

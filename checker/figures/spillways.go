@@ -34,7 +34,7 @@ var spillwayTable = tabulate(
 			Doc:     "Greatest flow at that head: by the high end of coefficients of an earth crest, or a pipe with a sharp entrance flush with the wall and the smoothest wall.",
 			Formula: capacityFormula, Source: outletSource}, func(w *wayOut) Value { return w.greatest.flow }},
 		{Field{Name: "control", Kind: Text, Doc: "What holds the least flow back; \"none\" where the rim leaves no head.",
-			Words: []string{string(hydraulics.CrestControl), string(hydraulics.OrificeControl), string(hydraulics.BarrelControl), none}}, func(w *wayOut) Value { return w.least.control }},
+			Words: []string{string(hydraulics.CrestControl), string(hydraulics.MouthControl), string(hydraulics.OrificeControl), string(hydraulics.BarrelControl), none}}, func(w *wayOut) Value { return w.least.control }},
 		{Field{Name: "storm_flow", Kind: Number, Dimension: quantity.PeakFlow,
 			Doc: "Peak of the design storm that may reach it: all storm inflows and roof drains whose water can, by their greatest coefficients, " +
 				"and the rain on the parts above it. Nothing is held back above.",
@@ -48,11 +48,12 @@ const stormFormula = "Σ coefficient × intensity × area"
 
 const (
 	capacityFormula = "spillway: share × √(gravity × area³ ÷ top width) where depth + area ÷ (2 × top width) = head, share = coefficient ÷ 3.09 in feet; pipe: " + pipeFormula
-	pipeFormula     = "the lesser of 0.60 × area × √(2 × gravity × head on the middle of its mouth) and the full barrel, " +
+	pipeFormula     = "until the water stands at the top of its mouth, depth y over the upper invert, critical or normal, whichever asks for more head, head = y + (1 + loss of the entrance) × velocity² ÷ (2 × gravity), " +
+		"none where the pipe does not fall; above, the least of that at critical depth, of 0.60 × area × √(2 × gravity × head on the middle of its mouth), and of the full barrel, " +
 		"head on the middle of its lower end = (1 + loss of the entrance + 2 × gravity × n² × length ÷ (diameter ÷ 4)^(4/3)) × velocity² ÷ (2 × gravity)"
 )
 
-var outletSource = Citation{Title: hydraulics.BroadCrestSource + "; earth crests and pipes: " + hydraulics.OutletSource, Standing: FromMemory}
+var outletSource = Citation{Title: hydraulics.BroadCrestSource + "; earth crests and pipes: " + hydraulics.OutletSource + "; " + hydraulics.OpenMouthSource, Standing: FromMemory}
 
 // wayOut is a spillway or an overflow pipe.
 type wayOut struct {
@@ -142,20 +143,15 @@ func (w *wayOut) overCrest(share float64) outflow {
 	return outflow{flow, orUnknown(text(string(hydraulics.CrestControl), flow.Inputs...), flow.Lacks)}
 }
 
-// throughPipe holds for a mouth that the water covers.
 func (w *wayOut) throughPipe(entrance float64, n func(hydraulics.Roughness) float64) outflow {
 	pipe, drawn := w.barrel(entrance, n)
-	lower := w.lowerInvert()
-	if drawn.Known() && w.head.Known() && w.head.Number < pipe.Diameter-geometry.Resolution {
-		v := unknown(Lack{w.Pointer + "/inverts", "an upper invert of " + w.ID + " that lies its diameter or more below the rim, within the range of a covered orifice"})
-		return outflow{v, v}
-	}
+	upper, lower := w.lowest(), w.lowerInvert()
 	var control hydraulics.Control
 	flow := worked(w.lack("inverts"), func() (float64, error) {
-		f, err := pipe.Flow(max(w.head.Number, pipe.Diameter)-pipe.Diameter/2, max(w.rim.Number-lower.Number-pipe.Diameter/2, 0))
+		f, err := pipe.Rating(w.head.Number, upper.Number-lower.Number)
 		control = f.Control
 		return f.Discharge, err
-	}, w.head, drawn, lower)
+	}, w.head, drawn, upper, lower)
 	return outflow{flow, orUnknown(text(string(control), flow.Inputs...), flow.Lacks)}
 }
 

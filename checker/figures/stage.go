@@ -81,20 +81,31 @@ func (p *part) greatestWaterDepth() Value {
 // drawn, which go down from the outline at the level of the rim with one slope to
 // a level floor.
 func (p *part) held(figure func(b *earthwork.Basin, stage float64) (float64, bool), stage Value) Value {
-	area, run, rim, floor := p.area(), p.sides(), p.entry("rim_level", p.RimLevel), p.levelFloor()
-	inputs, lacks := gathered([]Value{area, run, rim, floor, stage})
-	if len(lacks) > 0 {
-		return unknown(lacks...)
-	}
-	b, err := earthwork.NewBasin(p.shape.Points(), rim.Number, run.Number, floor.Number, rim.Number)
-	if err != nil {
-		return unknown(Lack{p.Pointer + "/side_slope", "sides of " + p.ID + " within the range of the formula: " + err.Error()})
+	b, drawn := p.basin()
+	known := outOf(0, drawn, stage)
+	if !known.Known() {
+		return known
 	}
 	x, ok := figure(b, stage.Number)
 	if !ok {
 		return unknown(Lack{p.Pointer + "/water_level", "water_level of " + p.ID + " within the range of its floor and rim"})
 	}
-	return number(x, inputs...)
+	return number(x, known.Inputs...)
+}
+
+// basin is the part as its sides are drawn, with the level of its floor and what it
+// is known from.
+func (p *part) basin() (*earthwork.Basin, Value) {
+	area, run, rim, floor := p.area(), p.sides(), p.entry("rim_level", p.RimLevel), p.levelFloor()
+	inputs, lacks := gathered([]Value{area, run, rim, floor})
+	if len(lacks) > 0 {
+		return nil, unknown(lacks...)
+	}
+	b, err := earthwork.NewBasin(p.shape.Points(), rim.Number, run.Number, floor.Number, rim.Number)
+	if err != nil {
+		return nil, unknown(Lack{p.Pointer + "/side_slope", "sides of " + p.ID + " within the range of the formula: " + err.Error()})
+	}
+	return b, number(floor.Number, inputs...)
 }
 
 // sides is the run of the part's sides for a rise of 1.

@@ -29,7 +29,7 @@ var waterLevelTable = tabulate(
 		{Field{Name: "storm_surface", Kind: Number, Dimension: quantity.Level,
 			Doc: "Level at which its ways out together let that peak out, by the least that they may carry, and not below the ordinary one; as if its walls went on over the rim. " +
 				"Water below them is taken to leave freely.",
-			Formula: levelFormula, Source: levelSource}, func(s *standingWater) Value { return s.storm }},
+			Formula: levelFormula, Source: outletSource}, func(s *standingWater) Value { return s.storm }},
 		{Field{Name: "rim", Kind: Number, Dimension: quantity.Level,
 			Doc: "Level of its rim; of a mulch basin or trench the lowest ground at its edge, of a spillway the lowest rim of the parts that overflow into it."},
 			func(s *standingWater) Value { return s.rim }},
@@ -50,11 +50,8 @@ const (
 	byCrest      = "crest"
 )
 
-const levelFormula = "the level at which the flows of the ways out add up to the peak; " +
-	"spillway: " + crestFormula + "; pipe with an open mouth: depth y over the upper invert, critical or normal, whichever is greater, + 1.8 × velocity² ÷ (2 × gravity); " +
-	"with a covered mouth: " + pipeFormula
-
-var levelSource = Citation{Title: hydraulics.BroadCrestSource + "; " + hydraulics.OpenMouthSource + "; " + hydraulics.OutletSource, Standing: FromMemory}
+const levelFormula = "the level at which the flows of the ways out add up to the peak; spillway: " + crestFormula +
+	"; pipe, 0.8 the loss of its entrance: " + pipeFormula
 
 // standingWater is a part with its water surface.
 type standingWater struct {
@@ -208,7 +205,7 @@ func (s *standingWater) risen(ways ...*rating) Value {
 // levelFor is the level at which ways out carry a discharge together: at most that
 // at which one of them carries it alone.
 func levelFor(discharge float64, ways []*rating) (float64, error) {
-	lowest, highest := ways[0].low.Number, 0.0
+	highest := 0.0
 	for i, w := range ways {
 		head, err := w.head(discharge)
 		if err != nil {
@@ -217,11 +214,11 @@ func levelFor(discharge float64, ways []*rating) (float64, error) {
 		if level := w.low.Number + head; i == 0 || level < highest {
 			highest = level
 		}
-		lowest = min(lowest, w.low.Number)
 	}
 	if len(ways) == 1 {
 		return highest, nil
 	}
+	lowest := lowestOf(ways)
 	head, err := hydraulics.HeadFor(discharge, highest-lowest+geometry.Resolution, func(head float64) (float64, error) {
 		return flowAt(lowest+head, ways)
 	})

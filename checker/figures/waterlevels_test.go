@@ -94,6 +94,28 @@ func TestWaterOverAPipe(t *testing.T) {
 	})
 }
 
+// TestCapacities: a rectangle of 1 m under 0.4 m of water by C·L·H^1.5, with 2.6 and 3.0
+// in feet (from memory); a mouth of 100 mm as an orifice under 0.35 m over its middle,
+// since 1 m of fall leaves the barrel room.
+func TestCapacities(t *testing.T) {
+	f := compute(t, yardDrain(`"overflow_to": [{"target": "spill-1"}, {"target": "over-1"}]`, brink+", "+drop))
+	weir := math.Sqrt(0.3048) * math.Pow(0.4, 1.5)
+	requireKnown(t, f, "spillways", "spill-1", map[string]any{
+		"serves": "pond-1", "rim": 10.0, "head": 0.4, "least_capacity": 2.6 * weir, "greatest_capacity": 3.0 * weir, "control": "crest",
+		"storm_flow": 0.003, "capacity_to_storm": 2.6 * weir / 0.003,
+	})
+	orifice := 0.6 * math.Pi * 0.1 * 0.1 / 4 * math.Sqrt(2*9.80665*0.35)
+	requireKnown(t, f, "spillways", "over-1", map[string]any{"greatest_capacity": orifice, "least_capacity": orifice, "control": "orifice"})
+}
+
+// TestAPipeUnderALowRim: with the rim under the top of its mouth it runs part full.
+func TestAPipeUnderALowRim(t *testing.T) {
+	f := compute(t, yardDrain(`"overflow_to": "over-1"`, strings.Replace(drop, `"9.6 m"`, `"9.95 m"`, 1)))
+	requireKnown(t, f, "spillways", "over-1", map[string]any{"control": "mouth"})
+	require.Less(t, known(t, f, "spillways", "over-1", "capacity_to_storm"), 1.0)
+	require.Negative(t, known(t, f, "water_levels", "pond-1", "storm_freeboard"))
+}
+
 // TestTwoWaysOut: two equal spillways carry half each.
 func TestTwoWaysOut(t *testing.T) {
 	f := compute(t, yardDrain(`"overflow_to": [{"target": "spill-1"}, {"target": "spill-2"}]`, brink+", "+strings.ReplaceAll(brink, "spill-1", "spill-2")))
@@ -129,7 +151,7 @@ func TestWhatWaterLevelsLack(t *testing.T) {
 	requireLacks(t, f, "water_levels", "pond-1", "storm_surface", "/parts/1/overflow_to")
 	f = compute(t, yardDrain(`"overflow_to": "spill-1"`, strings.Replace(brink, `"crest_level": "9.6 m", `, "", 1)))
 	requireLacks(t, f, "water_levels", "pond-1", "storm_surface", "/parts/2/crest_level")
-	f = compute(t, yardDrain(`"overflow_to": "over-1"`, strings.Replace(drop, `"8.6 m"`, `"9.6 m"`, 1)))
+	f = compute(t, yardDrain(`"overflow_to": "over-1"`, strings.Replace(drop, `"inverts": ["9.6 m", "8.6 m"], `, "", 1)))
 	requireLacks(t, f, "water_levels", "pond-1", "storm_surface", "/parts/2/inverts")
 	f = compute(t, yardDrain(`"overflow_to": "spill-1"`, brink).with(entries{"site": bare["site"]}))
 	requireLacks(t, f, "water_levels", "pond-1", "storm_surface", "/site/climate/design_storm/intensity")

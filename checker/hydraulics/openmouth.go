@@ -7,46 +7,51 @@ import (
 
 // OpenMouthSource names the rule for a pipe whose mouth the water does not
 // cover.
-const OpenMouthSource = "open mouth of a pipe: critical or normal depth y in it, whichever is greater, H = y + (1 + ΣK)·V²/2g (specific energy, as in the inlet control of FHWA HDS-5; from memory)"
+const OpenMouthSource = "open mouth of a pipe: critical or normal depth y in it, whichever asks for more head, H = y + (1 + ΣK)·V²/2g (specific energy, as in the inlet control of FHWA HDS-5; from memory)"
 
-// Rating is the flow in m³/s at a head of 0 or more over the invert of the mouth,
-// in m. The fall in m is that from there to the invert of the lower end, more than
-// 0, and the water leaves the lower end freely.
+// Rating is the flow at a head of 0 or more over the invert of the mouth, in m, and
+// what governs it. The fall in m is that from there to the invert of the lower end,
+// where the water leaves freely.
 //
-// Until the water covers the mouth, critical or normal depth in the pipe governs,
-// and the pipe carries no more than when its mouth is just covered; then the rules
-// of Flow hold. So the flow never falls with the head.
-func (o Outlet) Rating(head, fall float64) (float64, error) {
-	if err := cmp.Or(o.checkOpen(fall), notNegative("head", head)); err != nil || head == 0 {
-		return 0, err
+// Until the water stands at the top of the mouth, critical or normal depth in the pipe
+// governs, and the pipe carries no more than when its mouth is just covered; a pipe
+// that does not fall carries nothing. Above, the least of critical depth in the mouth,
+// which an eddy keeps from filling, and of the rules of Flow governs. So the flow never
+// falls with the head.
+func (o Outlet) Rating(head, fall float64) (Outflow, error) {
+	if err := cmp.Or(o.check(), notNegative("head", head), within("fall", fall, -greatest, greatest)); err != nil {
+		return Outflow{}, err
 	}
 	above := max(head, o.Diameter) - o.Diameter/2
-	covered, err := o.Flow(above, above+fall)
-	if err != nil || head >= o.Diameter {
-		return covered.Discharge, err
+	covered, err := o.Flow(above, max(above+fall, 0))
+	if err != nil {
+		return Outflow{}, err
 	}
-	return min(o.open(head, fall), covered.Discharge), nil
+	return Least(covered, Outflow{o.open(head, fall), MouthControl}), nil
 }
 
 // Head is the head in m over the invert of the mouth at which the pipe carries a
 // flow in m³/s, more than 0: Rating turned round. Ranges as there.
 func (o Outlet) Head(discharge, fall float64) (float64, error) {
-	if err := cmp.Or(o.checkOpen(fall), positive("discharge", discharge)); err != nil {
-		return 0, err
-	}
 	brim, err := o.Rating(o.Diameter, fall)
-	if err != nil {
+	if err := cmp.Or(err, positive("discharge", discharge)); err != nil {
 		return 0, err
 	}
-	if discharge > brim {
-		return o.covered(discharge, fall), nil
+	at := func(depth float64) float64 { return o.energy(depth, discharge/circular(o.Diameter, depth).Area) }
+	depth := o.criticalDepth(discharge)
+	head := at(depth)
+	if discharge > brim.Discharge || fall <= 0 {
+		return max(head, o.covered(discharge, fall)), nil
 	}
-	return min(o.partFull(discharge, fall), o.Diameter), nil
+	if pipe := o.pipe(fall); pipe.at(depth).Discharge < discharge {
+		head = max(head, at(bisect(discharge, 0, fullest*o.Diameter, func(y float64) float64 { return pipe.at(y).Discharge })))
+	}
+	return min(head, o.Diameter), nil
 }
 
-func (o Outlet) checkOpen(fall float64) error {
+func (o Outlet) check() error {
 	return cmp.Or(positive("diameter", o.Diameter), positive("length", o.Length), positive("roughness", o.Roughness),
-		notNegative("sum of losses", o.Losses), positive("fall", fall), positive("slope", fall/o.Length))
+		notNegative("sum of losses", o.Losses))
 }
 
 func (o Outlet) pipe(fall float64) Pipe {
@@ -58,31 +63,26 @@ func (o Outlet) energy(depth, velocity float64) float64 {
 	return depth + (1+o.Losses)*velocity*velocity/(2*Gravity)
 }
 
-// open is the flow at a head under the top of the mouth. Critical depth governs
-// where the pipe could carry more at it.
+// open is the flow of the mouth as long as air gets in. Up to its top critical depth
+// governs only where the pipe could carry more at it.
 func (o Outlet) open(head, fall float64) float64 {
-	pipe := o.pipe(fall)
+	if head == 0 || head < o.Diameter && fall <= 0 {
+		return 0
+	}
 	depth := bisect(head, 0, o.Diameter, func(y float64) float64 { return o.energy(y, critical(circular(o.Diameter, y))) })
-	section := circular(o.Diameter, depth)
-	if flow := critical(section) * section.Area; pipe.at(depth).Discharge >= flow {
+	flow, pipe := circular(o.Diameter, depth).Area*math.Sqrt(2*Gravity*(head-depth)/(1+o.Losses)), o.pipe(fall)
+	if head >= o.Diameter || pipe.at(depth).Discharge >= flow {
 		return flow
 	}
 	depth = bisect(head, 0, fullest*o.Diameter, func(y float64) float64 { return o.energy(y, pipe.at(y).Velocity) })
-	return pipe.at(depth).Discharge
+	return min(flow, pipe.at(depth).Discharge)
 }
 
-// partFull is the head at which an open mouth takes a flow that the pipe carries
-// part full.
-func (o Outlet) partFull(discharge, fall float64) float64 {
-	pipe := o.pipe(fall)
-	depth := bisect(discharge, 0, o.Diameter, func(y float64) float64 {
+func (o Outlet) criticalDepth(discharge float64) float64 {
+	return bisect(discharge, 0, o.Diameter, func(y float64) float64 {
 		s := circular(o.Diameter, y)
 		return critical(s) * s.Area
 	})
-	if pipe.at(depth).Discharge < discharge {
-		depth = bisect(discharge, 0, fullest*o.Diameter, func(y float64) float64 { return pipe.at(y).Discharge })
-	}
-	return o.energy(depth, discharge/circular(o.Diameter, depth).Area)
 }
 
 // covered is the head at which a covered mouth takes a flow.

@@ -37,6 +37,7 @@ type Control string
 // The controls.
 const (
 	CrestControl   Control = "crest"   // the rim, as a weir
+	MouthControl   Control = "mouth"   // the mouth of a pipe that air gets into
 	OrificeControl Control = "orifice" // the opening
 	BarrelControl  Control = "barrel"  // the pipe running full, with its friction
 )

@@ -81,3 +81,18 @@ func (p Pool) find(indication, step float64, i int) (PoolState, error) {
 func (p Pool) state(stage float64) PoolState {
 	return PoolState{stage, p.Storage(stage), p.Outflow(stage)}
 }
+
+// LongestStep is the longest time step in s with which Route does not overshoot
+// between two stages in m: the least 2·ΔS/ΔO over a hundredth of the way, without
+// limit where the outflow does not rise.
+func (p Pool) LongestStep(low, high float64) float64 {
+	const parts = 100
+	longest := math.Inf(1)
+	for i := range parts {
+		from, to := low+(high-low)*float64(i)/parts, low+(high-low)*float64(i+1)/parts
+		if out := p.Outflow(to) - p.Outflow(from); out > 0 {
+			longest = min(longest, 2*(p.Storage(to)-p.Storage(from))/out)
+		}
+	}
+	return longest
+}

@@ -130,3 +130,21 @@ func TestWhatRoutingRefuses(t *testing.T) {
 	_, err = unknown.Route(0.5, 60, steady(0, 2))
 	require.ErrorContains(t, err, "a number at every stage")
 }
+
+// TestLongestStep: a pond of upright walls whose outflow rises by 0.1 m²/s between
+// 0.5 m and 1 m has the longest step 2 × 4 m² ÷ 0.1 m²/s; with it the outflow of a
+// steady inflow does not pass the inflow.
+func TestLongestStep(t *testing.T) {
+	pool := hydraulics.Pool{
+		Storage: func(h float64) float64 { return 4 * h },
+		Outflow: func(h float64) float64 { return 0.1 * math.Max(h-0.5, 0) },
+		Highest: 1,
+	}
+	require.InEpsilon(t, 2*4/0.1, pool.LongestStep(0, 1), 1e-9)
+	require.Equal(t, math.Inf(1), pool.LongestStep(0, 0.4))
+	states, err := pool.Route(0.5, 80, []float64{0.03, 0.03, 0.03, 0.03, 0.03})
+	require.NoError(t, err)
+	for _, s := range states {
+		require.LessOrEqual(t, s.Outflow, 0.03+1e-12)
+	}
+}
