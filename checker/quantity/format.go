@@ -27,7 +27,7 @@ type choice struct {
 // choices lists, for each dimension, the units of each system, for the smallest
 // quantities first.
 var choices = map[Dimension]map[System][]choice{
-	Length:       {US: {{"in", 1, "3 ft"}, {"ft", 2, ""}}, SI: {{"mm", 0, "1 m"}, {"m", 2, ""}}},
+	Length:       {US: {{"in", 3, "0.1 in"}, {"in", 2, "1 in"}, {"in", 1, "3 ft"}, {"ft", 2, ""}}, SI: {{"mm", 1, "10 mm"}, {"mm", 0, "1 m"}, {"m", 2, ""}}},
 	Level:        {US: {{"ft", 2, ""}}, SI: {{"m", 3, ""}}},
 	Area:         {US: {{"ft²", 1, ""}}, SI: {{"m²", 2, ""}}},
 	Volume:       {US: {{"gal", 1, ""}}, SI: {{"L", 1, "1 m3"}, {"m³", 2, ""}}},
