@@ -30,12 +30,12 @@ var headLossTable = tabulate(
 		{Field{Name: "rise", Kind: Number, Dimension: quantity.Length,
 			Doc:     "How far the water stands higher at the inlet than at the outlet, by the least conductivity, over a floor taken as level at its mean.",
 			Formula: riseFormula, Source: waterSurface}, func(c *clogged) Value { return c.rise }},
-		{Field{Name: "water_below_gravel_at_inlet", Kind: Number, Dimension: quantity.Length,
-			Doc:     "Depth of the water at the inlet below the lowest point of the gravel's surface, by the rise; negative where it comes up through the gravel.",
-			Formula: "lowest level of the media's surface − water level − rise"}, (*clogged).belowGravel},
 		{Field{Name: "rise_share", Kind: Number, Dimension: quantity.Share,
 			Doc:     "How much of the dry gravel over still water the rise takes up; above 100 % the water comes up through the gravel at the inlet.",
 			Formula: "rise ÷ (lowest level of the media's surface − water level)"}, (*clogged).riseShare},
+		{Field{Name: "water_below_gravel_at_inlet", Kind: Number, Dimension: quantity.Length,
+			Doc:     "Depth of the water at the inlet below the lowest point of the gravel's surface, by the rise; negative where it comes up through the gravel.",
+			Formula: "lowest level of the media's surface − water level − rise"}, (*clogged).belowGravel},
 	},
 )
 
