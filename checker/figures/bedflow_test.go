@@ -146,10 +146,13 @@ func TestWaterThatComesUpThroughTheGravel(t *testing.T) {
 func TestBedsInFeetAndMetres(t *testing.T) {
 	climate := weather("-3 °C", "18 °C", `, "mean_annual_temperature": "8 °C", "snow_depth": "0.3048 m"`)
 	media := `, "mulch": "0.1524 m", "media": [{"material": "a", "thickness": "0.1016 m", "size": "9.525 mm"}, {"material": "b", "size": "0.01905 m"}],
-		"plants": [{"species": "Typha latifolia"}, {"species": "Iris tenax", "root_depth": "0.254 m"}]`
+		"plants": [{"species": "Typha latifolia"}, {"species": "Iris tenax", "root_depth": "0.254 m"}], "rim_level": "10.3632 m",
+		"inlet": {"path": [[14.5, 28.5], [14.5, 31]], "stone_size": "0.0508 m"}, "outlet": {"at": [19.5, 29], "stone_size": "0.0508 m"},
+		"liner": {"thickness": "0.001143 m", "overlap": "0.3048 m"}, "drawdown": {"level": "9.144 m"}`
 	metric := wetBed(climate, media)
 	us := wetBed(climate, media)
 	turn := strings.NewReplacer("0.3048 m", "12 in", "0.1524 m", "6 in", "0.1016 m", "4 in", "9.525 mm", "3/8 in", "0.01905 m", "3/4 in", "0.254 m", "10 in",
+		"10.3632 m", "34 ft", "0.0508 m", "2 in", "0.001143 m", "45 mil", "9.144 m", "30 ft",
 		"-3 °C", "26.6 °F", "18 °C", "64.4 °F", "8 °C", "46.4 °F")
 	for name := range us {
 		us[name] = turn.Replace(us[name])

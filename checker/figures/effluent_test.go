@@ -34,18 +34,18 @@ func TestEffluent(t *testing.T) {
 	tests := map[string]map[string]float64{
 		// EPA 1993 (remembered): 1.104 d⁻¹ at 20 °C, θ 1.06.
 		"EPA 1993": {
-			"least_warm": 0.085 * math.Exp(-1.104*math.Pow(1.06, -5)*detention), "greatest_warm": 0.2 * math.Exp(-1.104*math.Pow(1.06, -5)*detention),
-			"least_cold": 0.085 * math.Exp(-1.104*math.Pow(1.06, -14)*detention), "greatest_cold": 0.2 * math.Exp(-1.104*math.Pow(1.06, -14)*detention),
+			"least_effluent_in_warm": 0.085 * math.Exp(-1.104*math.Pow(1.06, -5)*detention), "greatest_effluent_in_warm": 0.2 * math.Exp(-1.104*math.Pow(1.06, -5)*detention),
+			"least_effluent_in_cold": 0.085 * math.Exp(-1.104*math.Pow(1.06, -14)*detention), "greatest_effluent_in_cold": 0.2 * math.Exp(-1.104*math.Pow(1.06, -14)*detention),
 		},
 		// EPA 1988 (remembered): gravelly sand 0.86 d⁻¹, θ 1.10, porosity 0.35 of its own.
-		"EPA 1988, gravelly sand": {"greatest_cold": 0.2 * math.Exp(-0.86*math.Pow(1.1, -14)*18*0.5*0.35/(wetFlow*86400))},
+		"EPA 1988, gravelly sand": {"greatest_effluent_in_cold": 0.2 * math.Exp(-0.86*math.Pow(1.1, -14)*18*0.5*0.35/(wetFlow*86400))},
 		// EC/EWPCA 1990 (remembered): 0.1 m/d, uncorrected.
-		"EC/EWPCA 1990": {"greatest_warm": 0.2 * math.Exp(-0.1/loading), "greatest_cold": 0.2 * math.Exp(-0.1/loading)},
+		"EC/EWPCA 1990": {"greatest_effluent_in_warm": 0.2 * math.Exp(-0.1/loading), "greatest_effluent_in_cold": 0.2 * math.Exp(-0.1/loading)},
 		// Kadlec & Wallace 2009 (remembered): 25 m/yr, θ 0.981, C* 10 mg/L, P 3 between 100 and 200 mg/L.
 		"Kadlec & Wallace 2009, BOD 100 to 200 mg/L": {
 			"least_inlet": 0.1, "greatest_inlet": 0.2,
-			"greatest_cold": 0.01 + 0.19*math.Pow(1+25.0/365*math.Pow(0.981, -14)/(3*loading), -3),
-			"least_warm":    0.01 + 0.09*math.Pow(1+25.0/365*math.Pow(0.981, -5)/(3*loading), -3),
+			"greatest_effluent_in_cold": 0.01 + 0.19*math.Pow(1+25.0/365*math.Pow(0.981, -14)/(3*loading), -3),
+			"least_effluent_in_warm":    0.01 + 0.09*math.Pow(1+25.0/365*math.Pow(0.981, -5)/(3*loading), -3),
 		},
 		"Kadlec & Wallace 2009, BOD 30 to 100 mg/L": {"least_inlet": 0.085, "greatest_inlet": 0.1, "warm_temperature": 15, "cold_temperature": 6},
 	}
@@ -67,7 +67,7 @@ func TestWaterOfTheMonthsInWhichTheBedRuns(t *testing.T) {
 	e["operation"] = `{"bypass_season": {"from": "10-02", "to": "03-31"}}`
 	requireKnown(t, compute(t, e), "effluent", "bed-1, EPA 1993", map[string]any{"cold_temperature": 0.0})
 	e["operation"] = `{"bypass_season": {"from": "01-01", "to": "12-31"}}`
-	requireLacks(t, compute(t, e), "effluent", "bed-1, EPA 1993", "least_cold", "/operation/bypass_season")
+	requireLacks(t, compute(t, e), "effluent", "bed-1, EPA 1993", "least_effluent_in_cold", "/operation/bypass_season")
 }
 
 func TestBedAreas(t *testing.T) {
@@ -118,7 +118,7 @@ func TestBasesLackWhatTheyRead(t *testing.T) {
 	requireLacks(t, f, "bed_areas", "bed-1, Kadlec & Wallace 2009, BOD 30 to 100 mg/L", "least_ratio", "/site/climate/months")
 	requireLacks(t, f, "bed_areas", "bed-1, EPA 1993", "least_wanted", "/site/climate/months", "/parts/0/media")
 	requireLacks(t, f, "bed_areas", "bed-1, EPA 1988, coarse sand", "least_wanted", "/site/climate/months")
-	requireLacks(t, f, "effluent", "bed-1, EPA 1993", "least_cold", "/parts/0/media", "/site/climate/months")
+	requireLacks(t, f, "effluent", "bed-1, EPA 1993", "least_effluent_in_cold", "/parts/0/media", "/site/climate/months")
 	e["sources"] = drip
 	f = compute(t, e)
 	require.NotZero(t, known(t, f, "bed_areas", "bed-1, Iowa", "least_wanted"))

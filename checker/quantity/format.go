@@ -27,7 +27,7 @@ type choice struct {
 // choices lists, for each dimension, the units of each system, for the smallest
 // quantities first.
 var choices = map[Dimension]map[System][]choice{
-	Length:       {US: {{"in", 1, "3 ft"}, {"ft", 2, ""}}, SI: {{"mm", 0, "1 m"}, {"m", 2, ""}}},
+	Length:       {US: {{"in", 3, "0.1 in"}, {"in", 2, "1 in"}, {"in", 1, "3 ft"}, {"ft", 2, ""}}, SI: {{"mm", 1, "10 mm"}, {"mm", 0, "1 m"}, {"m", 2, ""}}},
 	Level:        {US: {{"ft", 2, ""}}, SI: {{"m", 3, ""}}},
 	GrainSize:    {US: {{"µm", 1, "100 um"}, {"mm", 2, "1/8 in"}, {"in", 3, ""}}, SI: {{"µm", 1, "100 um"}, {"mm", 1, ""}}},
 	Area:         {US: {{"ft²", 1, ""}}, SI: {{"m²", 2, ""}}},

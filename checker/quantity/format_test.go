@@ -23,6 +23,8 @@ func TestFormat(t *testing.T) {
 		{quantity.Length, "101.25 ft", "101.25 ft", "30.86 m"},
 		{quantity.Length, "0.1 mm", "0.004 in", "0.1 mm"},
 		{quantity.Length, "0 ft", "0 in", "0 mm"},
+		{quantity.Length, "3/4 in", "0.75 in", "19 mm"},
+		{quantity.Length, "45 mil", "0.045 in", "1.1 mm"},
 		{quantity.Level, "98.5 ft", "98.5 ft", "30.023 m"},
 		{quantity.Level, "-0.4 m", "-1.31 ft", "-0.4 m"},
 		{quantity.Area, "300 ft2", "300 ft²", "27.87 m²"},

@@ -17,7 +17,8 @@
 #     - title: Michigan Administrative Code R 323.2216
 #       place: (2)(a)(i), septic tanks ahead of the bed
 #       standing: published
-#     - title: Iowa Administrative Code 567-69.15 (2024)
+#     - title: Iowa Administrative Code 567-69.8
+#       place: septic tank
 #       standing: published
 package greysill.bed.settled_first
 

@@ -8,11 +8,11 @@
 #   subjects: effluent
 #   level: warn
 #   measures:
-#     - {field: greatest_cold, bound: at most, limit: effluent_bod_greatest}
+#     - {field: greatest_effluent_in_cold, bound: at most, limit: effluent_bod_greatest}
 #     - {field: basis}
 #   remedy: >-
-#     Make {bed} larger, or lead less water to it, or let the water pass a second bed: by {basis}, {greatest_cold} of
-#     BOD5 leave it, where at most {limit} is wanted.
+#     Make {bed} larger, or lead less water to it, or let the water pass a second bed: by {basis},
+#     {greatest_effluent_in_cold} of BOD5 leave it, where at most {limit} is wanted.
 #   sources:
 #     - title: Wisconsin Administrative Code SPS 382.70
 #       place: Table 382.70-1, subsurface infiltration and irrigation
@@ -30,7 +30,7 @@ import rego.v2
 proved contains e.subject if {
 	some e in input.effluent
 	e.basis == "EC/EWPCA 1990"
-	e.greatest_cold <= data.limits.effluent_bod_greatest.value
+	e.greatest_effluent_in_cold <= data.limits.effluent_bod_greatest.value
 }
 
 excused contains {"subject": e.subject, "reason": "the rule goes by the European guideline of 1990"} if {

@@ -6,10 +6,10 @@ import data.greysill.treatment.effluent
 
 limits := {"effluent_bod_greatest": {"value": 0.03}}
 
-good := {"subject": "good", "basis": "EC/EWPCA 1990", "greatest_cold": 0.01}
+good := {"subject": "good", "basis": "EC/EWPCA 1990", "greatest_effluent_in_cold": 0.01}
 
 test_pass_clean if {
-	items := [good, {"subject": "other", "basis": "EC/EWPCA 1990", "greatest_cold": 0.005}]
+	items := [good, {"subject": "other", "basis": "EC/EWPCA 1990", "greatest_effluent_in_cold": 0.005}]
 	effluent.proved == {"good", "other"} with input as {"effluent": items}
 		with data.limits as limits
 	effluent.excused == set() with input as {"effluent": items}
@@ -17,7 +17,7 @@ test_pass_clean if {
 }
 
 test_pass_exactly_at_the_limit if {
-	items := [good, {"subject": "other", "basis": "EC/EWPCA 1990", "greatest_cold": 0.03}]
+	items := [good, {"subject": "other", "basis": "EC/EWPCA 1990", "greatest_effluent_in_cold": 0.03}]
 	effluent.proved == {"good", "other"} with input as {"effluent": items}
 		with data.limits as limits
 	effluent.excused == set() with input as {"effluent": items}
@@ -25,7 +25,7 @@ test_pass_exactly_at_the_limit if {
 }
 
 test_fail_just_too_foul if {
-	items := [good, {"subject": "other", "basis": "EC/EWPCA 1990", "greatest_cold": 0.03001}]
+	items := [good, {"subject": "other", "basis": "EC/EWPCA 1990", "greatest_effluent_in_cold": 0.03001}]
 	effluent.proved == {"good"} with input as {"effluent": items}
 		with data.limits as limits
 	effluent.excused == set() with input as {"effluent": items}
@@ -33,7 +33,7 @@ test_fail_just_too_foul if {
 }
 
 test_excused_another_basis if {
-	items := [good, {"subject": "other", "basis": "Kickuth", "greatest_cold": 0.2}]
+	items := [good, {"subject": "other", "basis": "Kickuth", "greatest_effluent_in_cold": 0.2}]
 	effluent.proved == {"good"} with input as {"effluent": items}
 		with data.limits as limits
 	effluent.excused == {{"subject": "other", "reason": "the rule goes by the European guideline of 1990"}}
@@ -51,14 +51,14 @@ test_excused_another_basis_whatever_it_says if {
 }
 
 test_not_shown_basis if {
-	items := [good, {"subject": "other", "greatest_cold": 0.01}]
+	items := [good, {"subject": "other", "greatest_effluent_in_cold": 0.01}]
 	effluent.proved == {"good"} with input as {"effluent": items}
 		with data.limits as limits
 	effluent.excused == set() with input as {"effluent": items}
 		with data.limits as limits
 }
 
-test_not_shown_greatest_cold if {
+test_not_shown_greatest_effluent_in_cold if {
 	items := [good, {"subject": "other", "basis": "EC/EWPCA 1990"}]
 	effluent.proved == {"good"} with input as {"effluent": items}
 		with data.limits as limits

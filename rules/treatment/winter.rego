@@ -9,11 +9,10 @@
 #   level: warn
 #   measures:
 #     - {field: freezes}
-#     - {field: outlet_temperature}
 #     - {field: thawed_share}
 #   remedy: >-
-#     Lay more mulch over {bed}, or let the bypass season cover {coldest_month}: with air of {air_temperature}, its
-#     water leaves at {outlet_temperature}, and {thawed_share} of the bed stays open.
+#     Lay more mulch over {bed}, or let the bypass season cover {coldest_month}: with air of {air_temperature},
+#     {thawed_share} of the bed stays open, counted from the inlet.
 #   sources:
 #     - title: Wyoming Water Quality Rules, chapter 25
 #       place: section 17(a)(iii)
