@@ -23,7 +23,7 @@ var fallTable = tabulate(
 			Doc: "Level where it ends: the invert of a connection, the water in ordinary flow of a part, the floor of what lets it into soil, else the lower invert of the last pipe."},
 			func(f *fall) Value { return f.last }},
 		{Field{Name: "fall_had", Kind: Number, Dimension: quantity.Length, Doc: "All the fall that there is.", Formula: "first level − last level"},
-			(*fall).had},
+			func(f *fall) Value { return f.had }},
 		{Field{Name: "pipe_length", Kind: Number, Dimension: quantity.Length, Doc: "Length in plan of all its pipes.", Formula: "Σ √(Δx² + Δy²) from point to point of the paths"},
 			func(f *fall) Value { return f.length }},
 		{Field{Name: "pipe_fall", Kind: Number, Dimension: quantity.Length, Doc: "Fall of all its pipes as drawn.", Formula: "Σ (upper invert − lower invert)"},
@@ -50,6 +50,7 @@ type fall struct {
 	parts               []*part
 	end                 *node
 	first, last, length Value
+	had, drops          Value
 }
 
 func (d *drawing) falls() []*fall {
@@ -66,6 +67,9 @@ func (d *drawing) falls() []*fall {
 			}
 		}
 		all = append(all, routes...)
+	}
+	for _, f := range all {
+		f.measure()
 	}
 	return all
 }
@@ -95,7 +99,7 @@ func (d *drawing) fallsFrom(from *part, s season) []*fall {
 	visit = func(i int, parts []*part) {
 		ways := d.network.nodes[i].ways[s]
 		if len(ways) == 0 {
-			all = append(all, newFall(d, parts, &d.network.nodes[i]))
+			all = append(all, &fall{drawing: d, season: inWarmSeason, parts: parts, end: &d.network.nodes[i]})
 		}
 		for _, w := range ways {
 			if met[w.to] {
@@ -113,15 +117,14 @@ func (d *drawing) fallsFrom(from *part, s season) []*fall {
 	return all
 }
 
-func newFall(d *drawing, parts []*part, end *node) *fall {
-	f := &fall{drawing: d, season: inWarmSeason, parts: parts, end: end}
-	f.first, f.last = parts[0].head(), f.lastLevel()
+func (f *fall) measure() {
+	f.first, f.last = f.parts[0].head(), f.lastLevel()
 	var lengths []Value
 	for _, p := range f.pipes() {
 		lengths = append(lengths, p.inPlan())
 	}
 	f.length = sum(lengths...)
-	return f
+	f.had, f.drops = outOf(f.first.Number-f.last.Number, f.first, f.last), f.ofParts()
 }
 
 func (f *fall) is(other *fall) bool {
@@ -190,8 +193,6 @@ func (f *fall) lastLevel() Value {
 	}
 }
 
-func (f *fall) had() Value { return outOf(f.first.Number-f.last.Number, f.first, f.last) }
-
 func (f *fall) ofPipes() Value {
 	var falls []Value
 	for _, p := range f.pipes() {
@@ -213,9 +214,8 @@ func (f *fall) ofParts() Value {
 }
 
 func (f *fall) slope() Value {
-	had, drops := f.had(), f.ofParts()
 	if f.length.Known() && f.length.Number <= geometry.Resolution {
 		return unknown(Lack{"/parts", "a drain pipe on the way from " + f.parts[0].ID + " to " + f.end.id})
 	}
-	return outOf((had.Number-drops.Number)/f.length.Number, had, drops, f.length)
+	return outOf((f.had.Number-f.drops.Number)/f.length.Number, f.had, f.drops, f.length)
 }

@@ -33,12 +33,12 @@ func (p *part) onGround(figure func(ground.Extent) float64) Value {
 	if p.shape.Empty() {
 		return unknown(Lack{p.Pointer, "the place of " + p.ID + " in plan"})
 	}
+	extent, ok := p.under()
+	if ok {
+		return number(figure(extent), spotLevels, Input{Name: p.ID, Pointer: p.lies})
+	}
 	if _, lacks := p.drawing.surface("under " + p.ID); len(lacks) > 0 {
 		return unknown(lacks...)
 	}
-	extent, ok := p.under()
-	if !ok {
-		return unknown(noSpots("under " + p.ID))
-	}
-	return number(figure(extent), spotLevels, Input{Name: p.ID, Pointer: p.lies})
+	return unknown(noSpots("under " + p.ID))
 }

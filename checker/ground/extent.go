@@ -112,7 +112,7 @@ func apart(t [3]Spot, a, b, c geometry.Point) bool {
 func clipped(ring []geometry.Point, t [3]Spot) []geometry.Point {
 	for i := range t {
 		a, b := t[i], t[(i+1)%3]
-		var kept []geometry.Point
+		kept := make([]geometry.Point, 0, len(ring)+1)
 		for k, p := range ring {
 			q := ring[(k+1)%len(ring)]
 			here, next := crossAt(a, b, p.X, p.Y), crossAt(a, b, q.X, q.Y)
