@@ -57,6 +57,7 @@ type Part struct {
 	Fittings   []Fitting           `json:"fittings"`
 	Cleanouts  []Point             `json:"cleanouts"`
 	Marked     *bool               `json:"marked"` // as carrying water not to drink
+	Cased      *bool               `json:"cased"`  // in a casing that bears wheels
 	Insulation quantity.Quantity   `json:"insulation" dimension:"length"`
 
 	// Of whatever holds or takes up water.

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io/fs"
 	"maps"
+	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -106,7 +107,8 @@ func (g *grid) candidates(t *testing.T, f *figures.Field) []any {
 	numbers := []float64{0}
 	for _, name := range g.rule.limits {
 		limit, _ := g.book.Limit(name)
-		numbers = append(numbers, limit.Value*0.9, limit.Value, limit.Value*1.1)
+		step := max(math.Abs(limit.Value), 1) / 10
+		numbers = append(numbers, limit.Value-step, limit.Value, limit.Value+step)
 	}
 	slices.Sort(numbers)
 	var values []any
