@@ -88,12 +88,6 @@ var planted = []found{
 	{"drains/slope", "pipe-6 reach 2", rulebook.Fail},
 	{"drains/cleanout_spacing", "pipe-7", rulebook.Warn},
 	{"drains/marked", "pipe-7", rulebook.Warn},
-	{"drains/frost", "pipe-2", rulebook.Warn},
-	{"drains/frost", "pipe-4", rulebook.Warn},
-	{"drains/frost", "pipe-5", rulebook.Warn},
-	{"drains/frost", "pipe-6", rulebook.Warn},
-	{"drains/frost", "pipe-7", rulebook.Warn},
-	{"drains/frost", "pipe-8", rulebook.Warn},
 }
 
 func TestFaultyExampleFailsForItsFaultsOnly(t *testing.T) {

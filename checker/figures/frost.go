@@ -15,7 +15,7 @@ var frostTable = tabulate(
 	func(d *drawing) []*frost { return []*frost{d.frost()} },
 	func(*frost) Subject { return Subject{Name: "the ground in winter", Pointers: []string{climatePointer}} },
 	[]column[*frost]{
-		{Field{Name: "frost_depth", Kind: Number, Dimension: quantity.Length, Doc: "Frost depth as drawn."}, func(f *frost) Value { return f.frostDepth() }},
+		{Field{Name: "frost_depth", Kind: Number, Dimension: quantity.Length, Doc: "Frost depth as drawn."}, (*frost).drawnDepth},
 		{Field{Name: "freezing_index", Kind: Number, Dimension: quantity.DegreeDays,
 			Doc:     "Freezing index of the air: as drawn, else of the monthly means, which are those of a milder winter than the one that a design is for.",
 			Formula: indexFormula, Source: indexSource}, func(f *frost) Value { return f.index }},
@@ -119,8 +119,8 @@ func (d *drawing) frost() *frost {
 	return f
 }
 
-func (d *drawing) frostDepth() Value {
-	c := d.Site.Climate
+func (f *frost) drawnDepth() Value {
+	c := f.Site.Climate
 	if c == nil || !c.FrostDepth.Given() {
 		return unknown(Lack{climatePointer + "/frost_depth", "frost_depth of the site's climate"})
 	}

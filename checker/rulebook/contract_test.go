@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"io/fs"
 	"maps"
-	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -107,7 +106,10 @@ func (g *grid) candidates(t *testing.T, f *figures.Field) []any {
 	numbers := []float64{0}
 	for _, name := range g.rule.limits {
 		limit, _ := g.book.Limit(name)
-		step := max(math.Abs(limit.Value), 1) / 10
+		step := 0.1 * limit.Value
+		if step == 0 {
+			step = 0.1
+		}
 		numbers = append(numbers, limit.Value-step, limit.Value, limit.Value+step)
 	}
 	slices.Sort(numbers)
