@@ -86,6 +86,10 @@ var planted = []found{
 	{"diversion/cold_season", "the cold season", rulebook.Fail},
 	{"drains/slope", "pipe-4", rulebook.Fail},
 	{"drains/slope", "pipe-6 reach 2", rulebook.Fail},
+	{"construction/lines_called_in", "the building of the system", rulebook.Fail},
+	{"construction/spoil", "the building of the system", rulebook.Warn},
+	{"construction/licensed_work", "sewer connection work", rulebook.Warn},
+	{"construction/liner_bedding", "pond-1", rulebook.Warn},
 	{"flow/stated_flow", "the system", rulebook.Warn},
 	{"flow/surge_held", "bathtub-1", rulebook.Warn},
 	{"drains/cleanout_spacing", "pipe-7", rulebook.Warn},
@@ -106,6 +110,8 @@ func TestFaultyExampleFailsForItsFaultsOnly(t *testing.T) {
 			begins = objectOf(text, ids[0])
 		case f.Item.Subject.Name == "the cold season":
 			begins = strings.Index(text, `"bypass_season": {`) + len(`"bypass_season": `)
+		case strings.HasPrefix(f.Rule.ID, "construction/"):
+			begins = strings.Index(text, `"construction": {`)
 		}
 		line := strings.Count(text[:begins], "\n") + 1
 		require.Equal(t, line, result.Verdict.Position(f.Item).Line, "%s at %s", f.Rule.ID, f.Item.Subject.Name)

@@ -133,6 +133,7 @@ type Liner struct {
 	Material     string            `json:"material"`
 	Thickness    quantity.Quantity `json:"thickness" dimension:"length"`
 	Overlap      quantity.Quantity `json:"overlap" dimension:"length"`
+	Bedded       *bool             `json:"bedded"`       // on sand, fine soil or felt
 	Penetrations []string          `json:"penetrations"` // what goes through and how it is sealed
 }
 

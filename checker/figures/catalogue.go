@@ -7,7 +7,7 @@ import "slices"
 var tables = slices.Concat(
 	[]table{systemTable, coldSeasonTable, demandTable, inflowTable, fixtureTable, surgeTable, stormTable, partTable, flowTable, routeTable, diverterTable, bedTable,
 		layerTable, bedFlowTable, headLossTable, effluentTable, bedAreaTable, bedWinterTable, rootTable,
-		reachTable, pipeFlowTable, coverTable, crossingTable, serviceTable, dugServiceTable, digTable, pipeTable, joinTable, cleanoutTable, dischargeTable, openWaterTable, holdingTable,
+		reachTable, pipeFlowTable, coverTable, crossingTable, serviceTable, dugServiceTable, digTable, pipeTable, joinTable, cleanoutTable, cutTable, constructionTable, licensedTable, dischargeTable, openWaterTable, holdingTable,
 		settlingTable, pondTable, spillwayTable, soakageTable, soakageAreaTable, monthTable, frostTable},
 	quantityTables,
 	clearanceTables,

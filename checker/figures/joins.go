@@ -57,6 +57,8 @@ func (j *join) is(other *join) bool { return *j == *other }
 
 func (p *part) isPipe() bool { return works(p.Kind) == pipe }
 
+func (p *part) isDug() bool { return slices.Contains(dug, p.Kind) }
+
 func (j *join) subject() Subject {
 	return Subject{j.from.ID + " to " + j.to.ID, []string{j.from.ID, j.to.ID}, []string{j.from.Pointer, j.to.Pointer}}
 }
