@@ -5,7 +5,7 @@ import "slices"
 // tables are all lists with what fills them, in the order of reports and of
 // the generated reference.
 var tables = slices.Concat(
-	[]table{systemTable, coldSeasonTable, demandTable, inflowTable, fixtureTable, surgeTable, stormTable, partTable, flowTable, routeTable, diverterTable, bedTable,
+	[]table{planTable, upkeepTable, systemTable, coldSeasonTable, demandTable, inflowTable, fixtureTable, surgeTable, stormTable, partTable, flowTable, routeTable, diverterTable, bedTable,
 		layerTable, bedFlowTable, headLossTable, effluentTable, bedAreaTable, bedWinterTable, rootTable,
 		reachTable, pipeFlowTable, coverTable, crossingTable, serviceTable, dugServiceTable, digTable, pipeTable, joinTable, cleanoutTable, cutTable, constructionTable, licensedTable, dischargeTable, openWaterTable, holdingTable,
 		settlingTable, pondTable, spillwayTable, soakageTable, soakageAreaTable, monthTable, frostTable},

@@ -18,7 +18,7 @@ func TestListsKeepTheirNamesAndOrder(t *testing.T) {
 		names = append(names, l.Name)
 	}
 	require.Equal(t, []string{
-		"system", "cold_season", "demand", "inflows", "fixtures", "surges", "storms", "parts", "flows", "routes", "diverters", "beds",
+		"plan", "upkeep", "system", "cold_season", "demand", "inflows", "fixtures", "surges", "storms", "parts", "flows", "routes", "diverters", "beds",
 		"layers", "bed_flow", "head_loss", "effluent", "bed_areas", "bed_winter", "roots", "reaches", "pipe_flow", "cover", "crossings", "services", "dug_services", "digs", "pipes", "joins", "cleanouts", "cuts", "construction", "licensed_work", "discharges", "open_water", "holdings",
 		"settling", "ponds", "spillways", "soakage", "soakage_areas", "months", "frost",
 		"quantities.gravel", "quantities.liner", "quantities.pipe", "quantities.fittings", "quantities.mulch", "quantities.plants", "quantities.excavation",

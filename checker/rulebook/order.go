@@ -9,7 +9,7 @@ import (
 // topics lists the topics of rules in the order in which rules are listed,
 // judged and reported: first what can make somebody ill or flood a neighbour,
 // last what is a matter of who may draw the plans. Other topics follow by name.
-var topics = []string{"sources", "exposure", "overflow", "clearances", "diversion", "services", "site", "bed", "drains", "flow", "construction"}
+var topics = []string{"sources", "exposure", "overflow", "clearances", "diversion", "services", "site", "bed", "drains", "flow", "construction", "records"}
 
 // inOrder compares two ids of rules by topic, and within a topic by name.
 func inOrder(a, b string) int {
