@@ -10,8 +10,8 @@
 #     - {field: named}
 #     - {field: because_of}
 #   remedy: >-
-#     Name {work} among the licensed work of the construction, and have it done by a licensed person under a permit. The
-#     drawing brings it with it at {because_of}.
+#     Name {work} among the licensed work of the construction, and have it done by a licensed person under a permit. What
+#     brings it: {because_of}.
 #   caution: sewer_connection
 #   sources:
 #     - title: Work on sewers, electricity, gas and drinking water takes a licence

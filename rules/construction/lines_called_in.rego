@@ -1,8 +1,8 @@
 # METADATA
 # title: The plan has buried lines called in before the first dig.
 # description: >-
-#   Every year people are killed by a line that a call would have found. The call is free, and in most places it is the
-#   law. It does not cover the owner's own lines.
+#   A spade finds a line that nobody called in, and a struck gas or power line kills. In most places the call is the law.
+#   It does not cover the owner's own lines.
 # custom:
 #   subjects: construction
 #   level: fail

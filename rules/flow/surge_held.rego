@@ -1,8 +1,8 @@
 # METADATA
 # title: The first tank or bed has room for what a washer or bathtub lets go at once.
 # description: >-
-#   A washer empties in two minutes and a bathtub in three. What does not fit backs up into the pipe, or runs over the
-#   top and leaves its lint there.
+#   A washer or a bathtub empties within minutes. What does not fit backs up into the pipe, or runs over the top and
+#   leaves its lint there.
 # custom:
 #   subjects: surges
 #   level: warn
