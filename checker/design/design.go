@@ -15,20 +15,21 @@ const Format = "greywater-design/1"
 // Design is one design document. Entries that the document does not give have
 // their zero value; quantities tell by Given.
 type Design struct {
-	Schema     string          `json:"$schema"`
-	Format     string          `json:"format"`
-	Title      string          `json:"title"`
-	Location   Location        `json:"location"`
-	Units      quantity.System `json:"units"`
-	Prepared   Prepared        `json:"prepared"`
-	Dwelling   Dwelling        `json:"dwelling"`
-	Site       Site            `json:"site"`
-	Sources    []Source        `json:"sources"`
-	Parts      []Part          `json:"parts"`
-	Operation  *Operation      `json:"operation"`
-	Variances  []Variance      `json:"variances"`
-	Tolerances *Tolerances     `json:"tolerances"`
-	Note       string          `json:"note"`
+	Schema       string          `json:"$schema"`
+	Format       string          `json:"format"`
+	Title        string          `json:"title"`
+	Location     Location        `json:"location"`
+	Units        quantity.System `json:"units"`
+	Prepared     Prepared        `json:"prepared"`
+	Dwelling     Dwelling        `json:"dwelling"`
+	Site         Site            `json:"site"`
+	Sources      []Source        `json:"sources"`
+	Parts        []Part          `json:"parts"`
+	Construction *Construction   `json:"construction"`
+	Operation    *Operation      `json:"operation"`
+	Variances    []Variance      `json:"variances"`
+	Tolerances   *Tolerances     `json:"tolerances"`
+	Note         string          `json:"note"`
 
 	// Document is the file that the design was read from.
 	Document *source.Document `json:"-"`
@@ -58,6 +59,16 @@ type Dwelling struct {
 	StatedFlow quantity.Quantity `json:"stated_flow" dimension:"flow"`
 
 	CrossConnection *bool `json:"cross_connection"` // whether drinking water is joined to the greywater system
+}
+
+// Construction says how the system is built.
+type Construction struct {
+	LinesCalledIn    *bool             `json:"lines_called_in"` // before the first dig, private lines too
+	CaveInProtection *bool             `json:"cave_in_protection"`
+	TrenchExits      *bool             `json:"trench_exits"`
+	SpoilDistance    quantity.Quantity `json:"spoil_distance" dimension:"length"` // from the edge of a cut
+	BareSoilHeld     *bool             `json:"bare_soil_held"`                    // in rain, until it is grown over
+	LicensedWork     []string          `json:"licensed_work"`                     // left to licensed people
 }
 
 // Operation says how the finished system is run.

@@ -17,6 +17,14 @@ type Site struct {
 	Climate  *Climate  `json:"climate"`
 	Features []Feature `json:"features"`
 	Services []Service `json:"services"`
+
+	LookedForWithin *Surroundings `json:"looked_for_within"`
+}
+
+// Surroundings says how far round the site things were looked for.
+type Surroundings struct {
+	Wells        quantity.Quantity `json:"wells" dimension:"length"`
+	SurfaceWater quantity.Quantity `json:"surface_water" dimension:"length"`
 }
 
 // Grid says what the coordinates mean.

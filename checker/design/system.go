@@ -60,6 +60,7 @@ type Part struct {
 	Fittings   []Fitting           `json:"fittings"`
 	Cleanouts  []Point             `json:"cleanouts"`
 	Marked     *bool               `json:"marked"` // as carrying water not to drink
+	Cased      *bool               `json:"cased"`  // in a casing that bears wheels
 	Insulation quantity.Quantity   `json:"insulation" dimension:"length"`
 	Heated     *bool               `json:"heated"` // whether all of it runs where it never freezes
 
@@ -147,6 +148,7 @@ type Liner struct {
 	Material     string            `json:"material"`
 	Thickness    quantity.Quantity `json:"thickness" dimension:"length"`
 	Overlap      quantity.Quantity `json:"overlap" dimension:"length"`
+	Bedded       *bool             `json:"bedded"`       // on sand, fine soil or felt
 	Penetrations []string          `json:"penetrations"` // what goes through and how it is sealed
 }
 

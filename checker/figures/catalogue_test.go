@@ -18,11 +18,18 @@ func TestListsKeepTheirNamesAndOrder(t *testing.T) {
 		names = append(names, l.Name)
 	}
 	require.Equal(t, []string{
-		"system", "cold_season", "demand", "inflows", "make_up", "fixtures", "storms", "parts", "flows", "routes", "diverters", "sewer_ways", "beds", "layers", "bed_flow", "head_loss", "effluent", "bed_areas", "bed_winter", "roots", "reaches", "pipe_flow", "cover", "pipe_winter", "crossings", "dug_services", "cleanouts", "discharges", "open_water", "holdings", "ground", "water_levels", "drops", "falls", "settling", "ponds", "spillways", "soil", "spillway_channels", "routing", "soakage", "soakage_areas", "months", "frost",
-		"quantities.gravel", "quantities.liner", "quantities.pipe", "quantities.fittings", "quantities.mulch", "quantities.plants", "quantities.excavation",
-		"clearances.well", "clearances.surface_water", "clearances.building", "clearances.property_line", "clearances.septic_tank",
-		"clearances.disposal_field", "clearances.water_service", "clearances.public_main", "clearances.ground", "clearances.tree", "clearances.edible_garden",
-		"clearances.paving", "clearances.drainage", "clearances.floodway", "clearances.pool", "clearances.buried_line",
+		"system", "plan", "demand", "inflows", "fixtures", "surges", "storms", "flows", "make_up", "cold_season",
+		"months", "frost", "ground", "soil", "parts", "routes", "diverters", "sewer_ways", "open_water",
+		"discharges", "holdings", "beds", "layers", "bed_flow", "head_loss", "effluent", "bed_areas", "bed_winter",
+		"roots", "settling", "ponds", "routing", "water_levels", "drops", "falls", "spillways", "spillway_channels",
+		"soakage", "soakage_areas", "reaches", "pipes", "pipe_flow", "joins", "cover", "pipe_winter", "cleanouts",
+		"cuts", "construction", "licensed_work", "crossings", "services", "dug_services", "digs", "upkeep",
+		"quantities.gravel", "quantities.liner", "quantities.pipe", "quantities.fittings", "quantities.mulch",
+		"quantities.plants", "quantities.excavation", "clearances.well", "clearances.surface_water",
+		"clearances.building", "clearances.property_line", "clearances.septic_tank", "clearances.disposal_field",
+		"clearances.water_service", "clearances.public_main", "clearances.ground", "clearances.tree",
+		"clearances.edible_garden", "clearances.paving", "clearances.drainage", "clearances.floodway",
+		"clearances.pool", "clearances.buried_line",
 	}, names)
 }
 

@@ -15,7 +15,8 @@ var crossingTable = tabulate(
 	[]column[*crossing]{
 		{Field{Name: "pipe", Kind: Text, Doc: "The pipe's id."}, func(c *crossing) Value { return text(c.reach.ID) }},
 		{Field{Name: "service", Kind: Text, Doc: "The service's id."}, func(c *crossing) Value { return text(c.service.ID) }},
-		{Field{Name: "service_kind", Kind: Text, Doc: "What the service carries."}, func(c *crossing) Value { return text(c.service.Kind) }},
+		{Field{Name: "service_kind", Kind: Text, Doc: "What the service carries.", Words: serviceKinds}, func(c *crossing) Value { return text(c.service.Kind) }},
+		{Field{Name: "joins", Kind: Truth, Doc: "Whether the pipe ends there, at the sewer or septic connection that it drains to; places within the drawing's tolerance of distance are the same."}, (*crossing).joins},
 		{Field{Name: "angle", Kind: Number, Dimension: quantity.Angle, Doc: "Angle in plan at which they cross; 0 where they run together, 90° where they cross squarely.",
 			Formula: "acute angle between the two lines"}, (*crossing).angle},
 		{Field{Name: "pipe_invert", Kind: Number, Dimension: quantity.Level, Doc: "Invert of the pipe there.",
@@ -98,6 +99,23 @@ func (c *crossing) subject() Subject {
 		name = fmt.Sprintf("%s, crossing %d", name, c.number+1)
 	}
 	return Subject{name, []string{c.reach.ID, c.service.ID}, []string{c.reach.Pointer, c.service.Pointer}}
+}
+
+// joins reports whether the pipe is led into the service, not past it.
+func (c *crossing) joins() Value {
+	p := c.reach.part
+	line := p.shape.Points()
+	ends := apart(c.at, line[len(line)-1]) <= p.drawing.planTolerance()
+	leads := slices.ContainsFunc(p.drawing.network.nodes[p.node].ways[warm], func(w way) bool { return leaves(p.drawing.network.nodes[w.to].kind) })
+	return truth(ends && leads, append(p.given("to", len(p.To)), p.drawn("path"))...)
+}
+
+// planTolerance is how far places in plan may be off and still be the same.
+func (d *drawing) planTolerance() float64 {
+	if d.Tolerances == nil {
+		return geometry.Resolution
+	}
+	return d.Tolerances.Distance.Value + geometry.Resolution
 }
 
 func (c *crossing) angle() Value {

@@ -57,6 +57,22 @@ func TestCrossingsInOrder(t *testing.T) {
 	require.Equal(t, []string{"pipe-1 and gas-1"}, subjects(f, "crossings"))
 }
 
+// TestAPipeThatJoinsAService: it ends on it, at the connection it drains to.
+func TestAPipeThatJoinsAService(t *testing.T) {
+	joining := func(service, to, tolerance string) bool {
+		e := crossed(service + `, "depth": "1 m"`).with(entries{"parts": `[
+			{"id": "pipe-1", "kind": "drain pipe", "path": [[10, 10], [20, 10]], "to": "` + to + `"},
+			{"id": "sewer-1", "kind": "sewer connection", "at": [20, 10]},
+			{"id": "basin-1", "kind": "mulch basin", "outline": [[20, 10], [22, 10], [22, 12]]}
+		]`, "tolerances": `{"distance": "` + tolerance + `"}`})
+		return known(t, compute(t, e), "crossings", "pipe-1 and gas-1", "joins").(bool)
+	}
+	require.True(t, joining(`"path": [[20, 0], [20, 20]]`, "sewer-1", "0 m"))
+	require.False(t, joining(`"path": [[20, 0], [20, 20]]`, "basin-1", "0 m"))
+	require.False(t, joining(`"path": [[19.9, 0], [19.9, 20]]`, "sewer-1", "0 m"))
+	require.True(t, joining(`"path": [[19.9, 0], [19.9, 20]]`, "sewer-1", "0.1 m"))
+}
+
 func TestCrossingsWithoutEntries(t *testing.T) {
 	f := compute(t, crossed(`"path": [[12, 0], [12, 20]]`))
 	requireLacks(t, f, "crossings", "pipe-1 and gas-1", "service_top", "/site/services/0/depth")

@@ -18,6 +18,10 @@ var demandTable = tabulate(
 		{Field{Name: "daily_flow_by_fixture", Kind: Number, Dimension: quantity.Flow, Doc: "Greywater a day, counted by the use of each fixture on the system.",
 			Formula: "Σ volume for each use × uses a day"}, (*drawing).flowByFixture},
 		{Field{Name: "stated_flow", Kind: Number, Dimension: quantity.Flow, Doc: "Greywater a day, as stated for the dwelling."}, (*drawing).statedFlow},
+		{Field{Name: "states_flow", Kind: Truth, Doc: "Whether a greywater flow is stated for the dwelling."},
+			func(d *drawing) Value { return truth(d.Dwelling.StatedFlow.Given()) }},
+		{Field{Name: "stated_share", Kind: Number, Dimension: quantity.Share, Doc: "The stated flow as a share of the flow by occupants.",
+			Formula: "stated flow ÷ flow by occupants", Source: householdFlow}, (*drawing).statedShare},
 		{Field{Name: "laundry_surge_volume", Kind: Number, Dimension: quantity.Volume,
 			Doc:     "Water that comes at once when every laundry fixture on the system lets one use go; 0 when none is on it.",
 			Formula: "Σ volume for each use"}, (*drawing).laundrySurge},
@@ -69,6 +73,18 @@ func (d *drawing) statedFlow() Value {
 		return unknown(Lack{"/dwelling/stated_flow", "stated_flow of the dwelling"})
 	}
 	return number(d.Dwelling.StatedFlow.Value, Input{Name: "stated flow", Pointer: "/dwelling/stated_flow"})
+}
+
+func (d *drawing) statedShare() Value {
+	stated, estimate := d.statedFlow(), d.dailyFlow()
+	known := outOf(0, stated, estimate)
+	switch {
+	case !known.Known():
+		return known
+	case estimate.Number == 0:
+		return unknown(Lack{"/sources", "a source of greywater that is on the system"})
+	}
+	return number(stated.Number/estimate.Number, known.Inputs...)
 }
 
 func (d *drawing) laundrySurge() Value {

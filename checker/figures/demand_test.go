@@ -13,6 +13,8 @@ func TestDemand(t *testing.T) {
 		"daily_flow_by_occupants": 4 * (25 + 15) * gallon / 86400,
 		"daily_flow_by_fixture":   (20*1.5 + 15*4) * gallon / 86400,
 		"stated_flow":             120 * gallon / 86400,
+		"states_flow":             true,
+		"stated_share":            120 / (4 * (25 + 15.0)),
 		"laundry_surge_volume":    20 * gallon,
 		"laundry_surge_rate":      8 * gallon / 60,
 		"fixture_units_ipc":       2.0 + 2,
@@ -25,6 +27,16 @@ func TestDemand(t *testing.T) {
 func TestDemandWithoutLaundry(t *testing.T) {
 	f := compute(t, washing.with(entries{"sources": `[{"id": "shower-1", "kind": "shower", "to": "basin-1"}]`}))
 	requireKnown(t, f, "demand", "the system", map[string]any{"laundry_surge_volume": 0.0, "laundry_surge_rate": 0.0, "fixture_units_upc": 2.0})
+}
+
+func TestStatedFlowAgainstNothing(t *testing.T) {
+	stated := washing.with(entries{
+		"dwelling": `{"bedrooms": 3, "sewage": "sewer", "stated_flow": "120 gal/d"}`,
+		"sources":  `[{"id": "shower-1", "kind": "shower", "to": "sewer-1"}]`,
+	})
+	requireLacks(t, compute(t, stated), "demand", "the system", "stated_share", "/sources")
+	requireKnown(t, compute(t, washing), "demand", "the system", map[string]any{"states_flow": false})
+	requireLacks(t, compute(t, washing), "demand", "the system", "stated_share", "/dwelling/stated_flow")
 }
 
 func TestDemandWithoutEntries(t *testing.T) {

@@ -14,6 +14,8 @@ var pipeFlowTable = tabulate(
 	(*drawing).pipeFlows, (*pipeFlow).subject,
 	[]column[*pipeFlow]{
 		{Field{Name: "diameter", Kind: Number, Dimension: quantity.Length, Doc: "Inside diameter."}, func(f *pipeFlow) Value { return f.diameter }},
+		{Field{Name: "slope", Kind: Number, Dimension: quantity.Slope, Doc: "Slope in the direction that the water runs; negative where the pipe rises.",
+			Formula: "fall ÷ length in plan"}, func(f *pipeFlow) Value { return f.grade }},
 		{Field{Name: "roughness", Kind: Number, Dimension: quantity.Number, Doc: "Manning's n, as drawn, else the usual one of the pipe's material.",
 			Formula: "read from the table by material", Source: cited(hydraulics.PlasticPipe.Source)},
 			func(f *pipeFlow) Value { return f.n(f.wall.Usual) }},
@@ -60,6 +62,9 @@ var pipeFlowTable = tabulate(
 			Formula: depthFormulaOfPipe, Source: manning}, func(f *pipeFlow) Value { return f.chicago.depthRatio }},
 		{Field{Name: "velocity_chicago", Kind: Number, Dimension: quantity.Velocity, Doc: "Mean velocity at that peak; 0 when nothing comes.",
 			Formula: depthFormulaOfPipe, Source: manning}, func(f *pipeFlow) Value { return f.chicago.velocity }},
+		{Field{Name: "share_of_capacity", Kind: Number, Dimension: quantity.Share,
+			Doc:     "The greater of the two peaks as a share of what the pipe carries running full with the greatest n that the material's sources give.",
+			Formula: "peak flow by the Chicago conversion ÷ least full capacity", Source: manning}, (*pipeFlow).shareOfCapacity},
 	},
 )
 
@@ -171,6 +176,15 @@ func (f *pipeFlow) carrying(peak Value) carried {
 func discharge(f hydraulics.Flow) float64 { return f.Discharge }
 
 func velocity(f hydraulics.Flow) float64 { return f.Velocity }
+
+func (f *pipeFlow) shareOfCapacity() Value {
+	capacity := f.running(f.wall.Range.High, 1, discharge)
+	known := outOf(0, f.peakChicago, capacity)
+	if !known.Known() {
+		return known
+	}
+	return number(f.peakChicago.Number/capacity.Number, known.Inputs...)
+}
 
 // refused words a value that Manning's equation does not hold for.
 func (f *pipeFlow) refused(err error) Lack {

@@ -78,6 +78,8 @@ var linerTable = tabulate(
 	(*drawing).sheets, (*linerSheet).subject,
 	[]column[*linerSheet]{
 		{Field{Name: "material", Kind: Text, Doc: "What it is."}, (*linerSheet).material},
+		{Field{Name: "bedded", Kind: Truth, Doc: "Whether it lies on sand, fine soil or felt over smooth ground."},
+			func(s *linerSheet) Value { return s.yesNo("liner/bedded", s.Liner.Bedded) }},
 		{Field{Name: "length", Kind: Number, Dimension: quantity.Length, Doc: "Longer side of the sheet.", Formula: sheetFormula, Source: sheetSource},
 			func(s *linerSheet) Value { return s.side(func(long, _ float64) float64 { return long }) }},
 		{Field{Name: "width", Kind: Number, Dimension: quantity.Length, Doc: "Shorter side of the sheet.", Formula: sheetFormula, Source: sheetSource},

@@ -15,7 +15,7 @@ var dugServiceTable = tabulate(
 		{Field{Name: "part", Kind: Text, Doc: "The part's id."}, func(s *dugService) Value { return text(s.part.ID) }},
 		{Field{Name: "part_kind", Kind: Text, Doc: "The part's kind."}, func(s *dugService) Value { return s.part.kind() }},
 		{Field{Name: "service", Kind: Text, Doc: "The service's id."}, func(s *dugService) Value { return text(s.service.ID) }},
-		{Field{Name: "service_kind", Kind: Text, Doc: "What the service carries."}, func(s *dugService) Value { return text(s.service.Kind) }},
+		{Field{Name: "service_kind", Kind: Text, Doc: "What the service carries.", Words: serviceKinds}, func(s *dugService) Value { return text(s.service.Kind) }},
 		{Field{Name: "undug", Kind: Number, Dimension: quantity.Length,
 			Doc: "Least height of ground left between the dig and the top of the service below it, at the points of the service inside the dig and wherever it " +
 				"meets the edge or the ground bends; negative where the dig goes down to the service or below it.",
@@ -86,7 +86,7 @@ func (d *drawing) dugServices() []*dugService {
 	var all []*dugService
 	services := d.buried()
 	for _, p := range d.ofKind(dug...) {
-		if p.shape.Empty() || p.AboveGround != nil && *p.AboveGround {
+		if p.shape.Empty() || p.standsOn() {
 			continue
 		}
 		for i := range services {

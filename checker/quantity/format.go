@@ -66,7 +66,7 @@ const thousandths = 3 // decimals
 // UnitFor chooses the unit in which all the values, which are read together,
 // are shown: a measurement, its limit and the margin between them. It has
 // enough decimals that no value but zero is shown as zero and that different
-// values are shown as different; what differs by less than a billionth of the
+// values are shown as different; what differs by less than 10⁻⁸ of the
 // greatest value counts as equal.
 func UnitFor(d Dimension, s System, values ...float64) Unit {
 	return chosen(d, s, greatest(values)).telling(values)
@@ -184,7 +184,7 @@ func (u Unit) exact(v float64) Unit {
 // tellsApart reports whether values that differ read differently. In order, it
 // is enough to look at neighbours.
 func (u Unit) tellsApart(values []float64) bool {
-	noise := greatest(values) * 1e-9
+	noise := greatest(values) * 1e-8 // rules see 9 digits
 	ordered := slices.Sorted(slices.Values(values))
 	for i, v := range ordered {
 		if math.Abs(v) > noise && u.digits(v) == "0" {
