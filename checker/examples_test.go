@@ -98,6 +98,7 @@ var planted = []found{
 	{"exposure/barrier", "settling-1", rulebook.Fail},
 	{"exposure/barrier", "pond-1", rulebook.Fail},
 	{"exposure/standing_time", "surge-1", rulebook.Warn},
+	{"exposure/storm_surfacing", "bed-1", rulebook.Warn},
 	{"exposure/mosquitoes", "surge-1", rulebook.Warn},
 	{"exposure/open_water_permit", "settling-1", rulebook.Warn},
 	{"exposure/open_water_permit", "pond-1", rulebook.Warn},

@@ -15,6 +15,9 @@ var edgeColumns = []column[*bed]{
 		Formula: "highest − lowest level of the surface"}, (*bed).surfaceRange},
 	{Field{Name: "freeboard", Kind: Number, Dimension: quantity.Length, Doc: "Height of the rim over the water level; negative where the water would stand over it.",
 		Formula: "rim level − water level"}, func(b *bed) Value { return b.freeboard() }},
+	{Field{Name: "storm_rise_share", Kind: Number, Dimension: quantity.Share,
+		Doc:     "How much of the dry gravel over the water in ordinary flow the design storm takes up; above 100 % the water comes up through the gravel.",
+		Formula: "(surface in the storm − surface in ordinary flow, of water_levels) ÷ (lowest level of the media's surface − water level)"}, (*bed).stormRiseShare},
 	{Field{Name: "rim_above_surface", Kind: Truth, Doc: "Whether the rim stands nowhere lower than the surface of the media."}, (*bed).rimAboveSurface},
 	{Field{Name: "mulch", Kind: Number, Dimension: quantity.Length, Doc: "Depth of mulch over the media."}, (*bed).mulch},
 	{Field{Name: "runs_in_frost", Kind: Truth, Doc: "Whether the bypass season leaves any part of a freezing month open."}, (*bed).runsInFrost},
@@ -31,6 +34,12 @@ func (b *bed) surfaceRange() Value {
 		return unknown(b.surface.lacks...)
 	}
 	return number(slices.Max(b.surface.at)-slices.Min(b.surface.at), b.surface.input)
+}
+
+func (b *bed) stormRiseShare() Value {
+	water := b.drawing.surfaces().of[b.node]
+	below := b.dryGravelLeast()
+	return outOf((water.storm.Number-water.dry.Number)/below.Number, water.storm, water.dry, below)
 }
 
 func (b *bed) rimAboveSurface() Value {

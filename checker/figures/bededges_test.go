@@ -1,6 +1,10 @@
 package figures_test
 
-import "testing"
+import (
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
 
 func TestBedEdges(t *testing.T) {
 	f := compute(t, wetBed(`, "climate": {"freezing_months": ["jan"]}`, `, "rim_level": "10.15 m", "mulch": "6 in",
@@ -58,4 +62,17 @@ func TestBedEdgesLack(t *testing.T) {
 	}
 	requireLacks(t, f, "beds", "bed-1", "liner_reaches_over_edge", "/parts/0/liner/overlap")
 	requireLacks(t, f, "beds", "bed-1", "liner_holes_drawn", "/parts/0/liner/penetrations")
+}
+
+// The storm is what water_levels makes of it: the bed has 0.1 m of dry gravel
+// over its water.
+func TestRiseInTheStorm(t *testing.T) {
+	e := wetBed(`, "climate": {"design_storm": {"intensity": "1 in/h"}}`, `, "overflow_to": "spill-1", "rim_level": "10.2 m"`)
+	e["parts"] = "[" + `{"id": "spill-1", "kind": "spillway", "path": [[19, 28], [19, 26]], "crest_level": "9.92 m", "crest_length": "0.5 m", "to": "basin-1"},` + e["parts"][1:]
+	f := compute(t, e)
+	storm, dry := known(t, f, "water_levels", "bed-1", "storm_surface").(float64), known(t, f, "water_levels", "bed-1", "dry_surface").(float64)
+	require.Greater(t, storm, 9.92)
+	requireKnown(t, f, "beds", "bed-1", map[string]any{"storm_rise_share": (storm - dry) / (10 - 9.9)})
+	requireLacks(t, compute(t, bedding(`[]`, `, "floor": "9.4 m", "surface": "10 m"`)), "beds", "bed-1", "storm_rise_share",
+		"/site/climate/design_storm/intensity", "/parts/0/water_level")
 }

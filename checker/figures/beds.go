@@ -3,6 +3,7 @@ package figures
 import (
 	"slices"
 
+	"greysill/checker/geometry"
 	"greysill/checker/quantity"
 )
 
@@ -98,6 +99,16 @@ func (b *bed) inletInside() Value {
 	}
 	header := b.header()
 	return truth(header.inside(b.shape), header.drawn, b.drawn("outline"))
+}
+
+// dryGravelLeast is the depth of the water below the lowest point of the gravel's
+// surface, where it lies below it.
+func (b *bed) dryGravelLeast() Value {
+	below := b.waterBelowSurface()
+	if below.Known() && below.Number <= geometry.Resolution {
+		return unknown(Lack{b.Pointer + "/water_level", "water_level of " + b.ID + " below the surface of its gravel"})
+	}
+	return below
 }
 
 func (b *bed) waterBelowSurface() Value {

@@ -1,7 +1,6 @@
 package figures
 
 import (
-	"greysill/checker/geometry"
 	"greysill/checker/hydraulics"
 	"greysill/checker/quantity"
 )
@@ -144,9 +143,6 @@ func (c *clogged) belowGravel(rise Value) Value {
 }
 
 func (c *clogged) riseShare() Value {
-	below := c.waterBelowSurface()
-	if below.Known() && below.Number <= geometry.Resolution {
-		below = unknown(Lack{c.Pointer + "/water_level", "water_level of " + c.ID + " below the surface of its gravel"})
-	}
+	below := c.dryGravelLeast()
 	return outOf(c.rise.Number/below.Number, c.rise, below)
 }

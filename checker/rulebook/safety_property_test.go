@@ -73,10 +73,11 @@ func (s *safety) holds(t *rapid.T) {
 		points = append(points, with(p, s.measure.Field.Name, a), with(p, s.measure.Field.Name, b))
 		farther[i], nearer[i] = key(points[2*i]), key(points[2*i+1])
 	}
-	passes := s.passing(t, points)
+	stand := s.standings(t, points)
 	for i := range subjects {
-		require.True(t, passes[nearer[i]] || !passes[farther[i]], "%s is a finding, though %s passes", nearer[i], farther[i])
-		if passes[nearer[i]] && !passes[farther[i]] {
+		near, far := stand[nearer[i]], stand[farther[i]]
+		require.False(t, near == found && far == passes, "%s is a finding, though %s passes", nearer[i], farther[i])
+		if near == passes && far != passes {
 			s.crossed++
 		}
 	}
@@ -103,9 +104,18 @@ func (s *safety) place(t *rapid.T) float64 {
 	return rapid.Float64Range(min(s.far, s.near), max(s.far, s.near)).Draw(t, s.measure.Field.Name)
 }
 
-// passing gives the points that are no finding when they are judged as a design
-// is judged.
-func (s *safety) passing(t *rapid.T, points []map[string]any) map[string]bool {
+// standing is how a rule stands with a subject. One that it excuses neither passes
+// nor is a finding: another rule has its say there.
+type standing int
+
+const (
+	found standing = iota
+	excused
+	passes
+)
+
+// standings judges points as a design is judged.
+func (s *safety) standings(t *rapid.T, points []map[string]any) map[string]standing {
 	f := figuresOf()
 	group, seen := &f.Lists[listIndex(s.rule.Subjects.Name)], map[string]bool{}
 	for _, p := range points {
@@ -117,12 +127,14 @@ func (s *safety) passing(t *rapid.T, points []map[string]any) map[string]bool {
 	own := &Book{rules: []*Rule{s.rule}, queries: s.book.queries[s.index : s.index+1], limits: s.book.limits, deadline: s.book.deadline}
 	v := own.Judge(t.Context(), f, day)
 	require.Empty(t, v.Broken)
-	passes := map[string]bool{}
+	stand := map[string]standing{}
 	for _, finding := range v.Findings {
-		passes[finding.Item.Subject.Name] = finding.Status == Pass
+		if finding.Status == Pass {
+			stand[finding.Item.Subject.Name] = passes
+		}
 	}
-	for _, excused := range v.Excused {
-		passes[excused.Item.Subject.Name] = true
+	for _, e := range v.Excused {
+		stand[e.Item.Subject.Name] = excused
 	}
-	return passes
+	return stand
 }
