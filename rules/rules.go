@@ -7,5 +7,5 @@ import "embed"
 
 // FS is the base rule book.
 //
-//go:embed limits.json cautions.json */*.rego
+//go:embed limits.json cautions.json */*.rego amendments
 var FS embed.FS
