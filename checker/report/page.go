@@ -139,7 +139,11 @@ func words(text string) []string {
 		segment, text, _, state = uniseg.FirstLineSegmentInString(text, state)
 		word += segment
 		if text == "" || strings.HasSuffix(segment, " ") || wideEnd(segment) || wideStart(text) {
-			words = append(words, pieces(word)...)
+			for part := range strings.SplitAfterSeq(word, " ") { // the standard keeps a space before a comma in the line
+				if part != "" {
+					words = append(words, pieces(part)...)
+				}
+			}
 			word = ""
 		}
 	}

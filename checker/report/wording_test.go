@@ -117,3 +117,8 @@ func TestRemediesAreFilledIn(t *testing.T) {
 	require.Equal(t, "Add as much as the rule wants up to what the rule wants.", speaker{quantity.US}.remedy(unmeasured))
 	require.Equal(t, "Move [part] by [shortfall].", unfilled("Move {part} by {short}."))
 }
+
+func TestASpaceBeforeACommaMayEndALine(t *testing.T) {
+	require.Equal(t, []string{"one ", ", ", "two"}, words("one , two"))
+	require.Equal(t, []string{"aaaa", ", b"}, wrap("aaaa , b", 4, 4))
+}
