@@ -14,20 +14,24 @@ var excavationTable = tabulate(
 	[]column[*excavation]{
 		{Field{Name: "kind", Kind: Text, Doc: "The part's kind."}, func(e *excavation) Value { return e.kind() }},
 		{Field{Name: "volume", Kind: Number, Dimension: quantity.EarthVolume, Doc: "Volume in the ground as it lies.",
-			Formula: "area × depth where a depth is drawn; else with a side slope (area at the floor + 4 × area half way + area at the rim) × depth ÷ 6; " +
+			Formula: "area × depth where a depth is drawn; else with a side slope what lies between the ground by the spot levels and the floor with its sides carried up to it, " +
+				"triangle by triangle, or where the ground is not known (area at the floor + 4 × area half way + area at the rim) × depth ÷ 6; " +
 				"else the ground less the floor at each corner and wherever the ground bends along the edge, linear in between, over the outline",
 			Source: digSource}, func(e *excavation) Value { return e.bank }},
-		{Field{Name: "volume_by", Kind: Text, Doc: "What shows the volume.", Words: []string{depthDrawn, sidesDrawn, levelsDrawn}},
+		{Field{Name: "volume_by", Kind: Text, Doc: "What shows the volume.", Words: []string{depthDrawn, groundDrawn, sidesDrawn, levelsDrawn}},
 			func(e *excavation) Value { return e.by }},
 		{Field{Name: "soil_read_as", Kind: Text, Doc: "Soil of the table of swelling that the site's texture is read as."}, (*excavation).soilName},
 		{Field{Name: "loose_volume", Kind: Number, Dimension: quantity.EarthVolume, Doc: "Volume of the same soil on the heap or the truck.",
-			Formula: "volume × loose volume of a unit of soil", Source: swellSource}, (*excavation).loose},
+			Formula: "volume × loose volume of a unit of soil", Source: swellSource}, func(e *excavation) Value { return e.in(earthwork.Loose) }},
+		{Field{Name: "compacted_volume", Kind: Number, Dimension: quantity.EarthVolume, Doc: "Volume that the same soil fills when it is placed and compacted, as in a bank.",
+			Formula: "volume × compacted volume of a unit of soil", Source: swellSource}, func(e *excavation) Value { return e.in(earthwork.Compacted) }},
 	},
 )
 
 // What else shows the volume that is dug.
 const (
 	depthDrawn  = "depth as drawn"
+	groundDrawn = "spot levels of the ground, floor and sides"
 	levelsDrawn = "levels of the ground and the floor"
 )
 
@@ -61,6 +65,9 @@ func (p *part) dug() (bank Value, how string) {
 		depth := p.entry("depth", p.Depth)
 		return outOf(area.Number*depth.Number, area, depth), depthDrawn
 	case p.SideSlope.Given():
+		if cut, ok := p.dugFromGround(); ok {
+			return cut, groundDrawn
+		}
 		return p.held((*earthwork.Basin).Volume, p.entry("rim_level", p.RimLevel)), sidesDrawn
 	case !area.Known():
 		return area, levelsDrawn
@@ -69,6 +76,26 @@ func (p *part) dug() (bank Value, how string) {
 	default:
 		return p.dugByLevels(), levelsDrawn
 	}
+}
+
+// dugFromGround is the volume between the ground and a level floor whose sides are
+// carried up to it, where both are known.
+func (p *part) dugFromGround() (Value, bool) {
+	run, rim, floor := p.sides(), p.entry("rim_level", p.RimLevel), p.levelFloor()
+	inputs, lacks := gathered([]Value{p.soakArea(), run, rim, floor})
+	surface, unknownGround := p.drawing.surface("round " + p.ID)
+	if len(lacks) > 0 || len(unknownGround) > 0 {
+		return Value{}, false
+	}
+	bottom, err := earthwork.Offset(p.shape.Points(), -run.Number*(rim.Number-floor.Number))
+	if err != nil {
+		return Value{}, false
+	}
+	body, err := earthwork.Excavation(earthwork.Shape{Outline: bottom, Levels: []float64{floor.Number}, Run: run.Number}, surface)
+	if err != nil {
+		return Value{}, false
+	}
+	return number(body.Volume, append(inputs, spotLevels)...), true
 }
 
 // dugByLevels is the volume between the ground and the floor, walls upright.
@@ -107,9 +134,10 @@ func (e *excavation) soilName() Value {
 	return name
 }
 
-func (e *excavation) loose() Value {
+// in gives the volume of the soil in another state.
+func (e *excavation) in(state earthwork.State) Value {
 	soil, name := e.soil()
 	return worked(soilEntry("texture"), func() (float64, error) {
-		return inRange(soil.Convert(e.bank.Number, earthwork.Bank, earthwork.Loose))
+		return inRange(soil.Convert(e.bank.Number, earthwork.Bank, state))
 	}, e.bank, name)
 }

@@ -7,12 +7,12 @@ import (
 )
 
 // TestDiggingABed: 0.7 m of level ground over the floor; the gravel's surface does not
-// matter. A loam swells to 1.25 of its volume (U.S. Army FM 5-434, common earth, as
+// matter. A loam swells to 1.25 of its volume and is compacted to 0.90 (U.S. Army FM 5-434, common earth, as
 // tabulated in a review course).
 func TestDiggingABed(t *testing.T) {
 	f := compute(t, laid(``, `, "depth": "0.6 m"`))
 	requireKnown(t, f, "quantities.excavation", "bed-1", map[string]any{
-		"kind": "planted gravel bed", "volume": 18 * 0.7, "volume_by": "levels of the ground and the floor", "soil_read_as": "common earth", "loose_volume": 18 * 0.7 * 1.25})
+		"kind": "planted gravel bed", "volume": 18 * 0.7, "volume_by": "levels of the ground and the floor", "soil_read_as": "common earth", "loose_volume": 18 * 0.7 * 1.25, "compacted_volume": 18 * 0.7 * 0.90})
 	requireKnown(t, f, "quantities.excavation", "trench-1", map[string]any{"volume": 10 * 0.6, "volume_by": "depth as drawn"})
 }
 
@@ -64,4 +64,19 @@ func TestDiggingOutOfRange(t *testing.T) {
 	require.Equal(t, "a floor of bed-1 below the ground everywhere", value(t, f, "quantities.excavation", "bed-1", "volume").Lacks[0].Entry)
 	requireLacks(t, f, "quantities.excavation", "bed-1", "soil_read_as", "/site/soil/texture")
 	require.Contains(t, value(t, f, "quantities.excavation", "bed-1", "soil_read_as").Lacks[0].Entry, "within the range of")
+}
+
+// TestDiggingAPondInASlope: a pond of 8 m × 6 m at its rim, 1 m deep, its sides 1:1, in
+// level ground at the rim is a frustum of a pyramid's kind, (48 + 4 × 35 + 24) × 1 ÷ 6;
+// 0.5 m more ground on top adds (48 + 4 × 55.25 + 63) × 0.5 ÷ 6.
+func TestDiggingAPondInASlope(t *testing.T) {
+	pond := func(ground string) entries {
+		return entries{
+			"site":  siteWith(`"levels": [[0, 0, ` + ground + `], [60, 0, ` + ground + `], [60, 40, ` + ground + `], [0, 40, ` + ground + `]]`),
+			"parts": `[{"id": "pond-1", "kind": "pond", "outline": [[20, 10], [28, 10], [28, 16], [20, 16]], "rim_level": "10 m", "floor": "9 m", "side_slope": "1:1"}]`,
+		}
+	}
+	frustum := (48 + 4*35 + 24) * 1.0 / 6
+	requireKnown(t, compute(t, pond("10")), "quantities.excavation", "pond-1", map[string]any{"volume": frustum, "volume_by": "spot levels of the ground, floor and sides"})
+	requireKnown(t, compute(t, pond("10.5")), "quantities.excavation", "pond-1", map[string]any{"volume": frustum + (48+4*55.25+63)*0.5/6})
 }
