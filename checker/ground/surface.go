@@ -166,6 +166,15 @@ func (s *Surface) Triangles() [][3]Spot {
 	return triangles
 }
 
+// Range gives the lowest and the highest of the spot levels.
+func (s *Surface) Range() (low, high float64) {
+	low, high = s.spots[0].Z, s.spots[0].Z
+	for _, spot := range s.spots {
+		low, high = min(low, spot.Z), max(high, spot.Z)
+	}
+	return low, high
+}
+
 // spot gives a spot in metres.
 func (s *Surface) spot(i int32) Spot {
 	at := s.spots[i]
