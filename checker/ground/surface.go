@@ -156,14 +156,24 @@ func crossing(a, b geometry.Point, c, d Spot) (float64, bool) {
 // Triangles gives the triangles, each as three spots counterclockwise.
 func (s *Surface) Triangles() [][3]Spot {
 	var triangles [][3]Spot
+	for _, c := range s.corners() {
+		triangles = append(triangles, [3]Spot{s.spot(c[0]), s.spot(c[1]), s.spot(c[2])})
+	}
+	return triangles
+}
+
+// corners gives the numbers of the spots of each triangle, counterclockwise, in
+// order.
+func (s *Surface) corners() [][3]int32 {
+	var all [][3]int32
 	for _, e := range s.edges {
 		for _, side := range []edge{e, {e.to, e.from}} {
 			if w := s.mesh.apex[side]; w != infinity && w > e.from && w > e.to {
-				triangles = append(triangles, [3]Spot{s.spot(side.from), s.spot(side.to), s.spot(w)})
+				all = append(all, [3]int32{side.from, side.to, w})
 			}
 		}
 	}
-	return triangles
+	return all
 }
 
 // Range gives the lowest and the highest of the spot levels.
