@@ -9,6 +9,8 @@
 package drawing
 
 import (
+	"slices"
+
 	"greysill/checker/figures"
 	"greysill/checker/quantity"
 )
@@ -72,9 +74,22 @@ type Scale struct {
 	Times float64 // how many times larger heights are drawn than lengths; 0 or 1 when alike
 }
 
-// SVG gives the drawing as an element of an HTML document. Everything that comes
-// from the design is escaped.
+// All makes every drawing that the design gives enough for, in the order in which
+// they are read.
+func All(r Review) []*Drawing {
+	all := []*Drawing{Plan(r)}
+	if s := Section(r); s != nil {
+		all = append(all, s)
+	}
+	return slices.Concat(all, Beds(r), Charts(r))
+}
+
+// SVG gives the drawing as an element of an HTML document, "" when there is nothing
+// to draw. Everything that comes from the design is escaped.
 func (d *Drawing) SVG() string {
+	if d.body == "" {
+		return ""
+	}
 	c := &canvas{}
 	c.open("svg", "xmlns", "http://www.w3.org/2000/svg", "role", "img", "class", "drawing",
 		"style", "--wide:"+mm(d.Width)+"mm", "viewBox", "0 0 "+mm(d.Width)+" "+mm(d.Height), "width", mm(d.Width)+"mm", "height", mm(d.Height)+"mm",

@@ -13,7 +13,7 @@ type keyEntry struct {
 const (
 	keySample = 9.0
 	keyRow    = 4.0
-	keyColumn = 46.0
+	keyColumn = 45.0
 )
 
 // add keeps an entry unless the words stand there already.
@@ -70,20 +70,17 @@ func (k *key) marks(used []Mark) {
 // there, from one place on, the others from the left. It gives the height at
 // which it ends.
 func (k *key) draw(c *canvas, first point, leftmost, below float64) float64 {
-	at := first
+	at, last := first, first.y
 	for _, e := range k.entries {
 		e.draw(c, at)
 		c.text("note", cut(e.words, smallLettering, keyColumn-keySample-3), at.plus(keySample+1.5, 0.36*smallLettering), left, smallLettering)
+		last = at.y
 		if at.x += keyColumn; at.x+keyColumn > paperWidth+1 {
-			if at.y += keyRow; at.y < below {
+			at = point{leftmost, at.y + keyRow}
+			if at.y < below {
 				at.x = first.x
-			} else {
-				at.x = leftmost
 			}
 		}
 	}
-	if at.x == leftmost || at.x == first.x {
-		at.y -= keyRow
-	}
-	return max(at.y, below-keyRow) + keyRow
+	return max(last, below-keyRow) + keyRow
 }

@@ -3,6 +3,7 @@ package drawing
 import (
 	"math"
 	"strconv"
+	"strings"
 )
 
 // box is an upright rectangle on the paper.
@@ -183,6 +184,20 @@ func (p *placer) cost(b box, leader stroke, away float64) float64 {
 		}
 	}
 	return cost
+}
+
+// unlettered says which labels had no room, those left out that may be.
+func (p *placer) unlettered() []string {
+	var without []string
+	for _, l := range p.omitted {
+		if !l.near {
+			without = append(without, l.name)
+		}
+	}
+	if len(without) == 0 {
+		return nil
+	}
+	return []string{"No room for the lettering of: " + strings.Join(without, ", ") + "."}
 }
 
 // letter places a label and writes it, with a leader where it stands off.

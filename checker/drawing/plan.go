@@ -2,6 +2,7 @@ package drawing
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -36,7 +37,7 @@ const (
 // ground, the parts with their ids, drains with their fall, zones to be kept
 // clear, distances that are too small, and the numbers of findings.
 func Plan(r Review) *Drawing {
-	for room := paperHeight; ; room /= 1.2 {
+	for room := paperHeight; ; room /= 1.05 {
 		if d := planWithin(r, room); d.Height <= paperHeight || room < planLeast {
 			return d
 		}
@@ -212,22 +213,36 @@ func (p *plan) contours() {
 		p.note = append(p.note, "No contour lines: "+err.Error()+".")
 		return
 	}
-	interval := contourInterval(surface, p.Units)
-	for _, line := range contours(surface.Triangles(), interval) {
+	interval := p.contourInterval()
+	lines, err := surface.Contours(interval)
+	if err != nil {
+		p.note = append(p.note, "No contour lines: "+err.Error()+".")
+		return
+	}
+	for i, last := 0, 0; i < len(lines); i = last {
 		var on [][]point
-		for _, piece := range line.pieces {
-			on = append(on, p.all(piece))
+		for last = i; last < len(lines) && lines[last].Level == lines[i].Level; last++ {
+			on = append(on, p.contour(&lines[last]))
 		}
 		class := "contour"
-		if isMain(line.level, interval) {
+		if isMain(lines[i].Level, interval) {
 			class = "contour main"
 		}
-		p.open("g", "class", "contour-of", "data-level", mm(line.level))
+		p.open("g", "class", "contour-of", "data-level", mm(lines[i].Level))
 		p.pieces(class, on)
 		p.close("g")
-		p.labelContour(line.level, on)
+		p.labelContour(lines[i].Level, on)
 	}
 	p.key.line("contour", "contour line, every "+round(interval, p.Units))
+}
+
+// contour puts a contour line on the paper, a closed one ending where it begins.
+func (v view) contour(c *ground.Contour) []point {
+	on := v.all(c.Line)
+	if c.Closed {
+		return append(on, on[0])
+	}
+	return on
 }
 
 // labelContour letters a contour on the line itself.
@@ -262,21 +277,18 @@ func surfaceOf(d *design.Design) (*ground.Surface, error) {
 
 // contourInterval is a round interval in the unit of the drawing that gives a
 // readable number of lines.
-func contourInterval(s *ground.Surface, units quantity.System) float64 {
-	low, high := s.Range()
-	size, _ := unitOf(units)
+func (p *plan) contourInterval() float64 {
+	low, high := math.Inf(1), math.Inf(-1)
+	for _, spot := range p.design.Site.Levels {
+		low, high = min(low, spot.Z), max(high, spot.Z)
+	}
+	size, _ := unitOf(p.Units)
 	return roundAbove(max(high-low, 0.01)/contourSteps/size) * size
 }
 
+// isMain reports whether a level is a fifth multiple of the interval.
 func isMain(level, interval float64) bool {
-	return int64(level/interval+0.5*sign(level))%5 == 0
-}
-
-func sign(x float64) float64 {
-	if x < 0 {
-		return -1
-	}
-	return 1
+	return math.Mod(math.Round(level/interval), 5) == 0
 }
 
 func (p *plan) boundary() {
@@ -304,17 +316,9 @@ func (p *plan) obstacle(line []point, closed bool) {
 // notes says what the plan leaves out.
 func (p *plan) notes() []string {
 	if len(p.beyond) > 0 {
-		p.note = append(p.note, "Beyond the edge of the drawing: "+strings.Join(p.beyond, ", ")+".")
+		p.note = append(p.note, "Beyond the edge of the drawing: "+strings.Join(p.beyond, "; ")+".")
 	}
-	var without []string
-	for _, l := range p.omitted {
-		if !l.near {
-			without = append(without, l.name)
-		}
-	}
-	if len(without) > 0 {
-		p.note = append(p.note, "No room for the lettering of: "+strings.Join(without, ", ")+".")
-	}
+	p.note = append(p.note, p.unlettered()...)
 	if numbers := p.unplaced(); len(numbers) > 0 {
 		p.note = append(p.note, "Findings about what has no place on the plan: "+strings.Join(numbers, ", ")+".")
 	}

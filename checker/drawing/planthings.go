@@ -173,7 +173,7 @@ func (c *canvas) symbol(kind string, at point) {
 		c.line("fine", []point{at.plus(-0.9, 0.9), at.plus(0.9, -0.9)})
 	case filter:
 		c.ring("part", square)
-		c.line("header", []point{square[0], square[2]})
+		c.line("fine", []point{square[0], square[2]})
 	case stormInflow:
 		c.ring("solid", []point{at.plus(0, s), at.plus(-s, -s), at.plus(s, -s)})
 	default:

@@ -32,10 +32,9 @@ func (s *Surface) Under(shape geometry.Shape) (e Extent, ok bool) {
 // within cuts the triangles of a ring with those of the ground.
 func (s *Surface) within(shape geometry.Shape, e *Extent) {
 	corners := shape.Points()
-	triangles := s.Triangles()
 	for _, cut := range shape.Triangles() {
 		a, b, c := corners[cut.Corners[0]], corners[cut.Corners[1]], corners[cut.Corners[2]]
-		for _, t := range triangles {
+		for _, t := range s.triangles {
 			if apart(t, a, b, c) {
 				continue
 			}

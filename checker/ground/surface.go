@@ -37,6 +37,8 @@ type Surface struct {
 	mesh  *mesh
 	edges []edge
 	hull  []edge // clockwise
+
+	triangles [][3]Spot // in metres
 }
 
 // New triangulates spot levels. Spots at the same place with the same level
@@ -51,7 +53,11 @@ func New(spots []Spot) (*Surface, error) {
 		return nil, ErrNoArea
 	}
 	edges, hull := m.edges()
-	return &Surface{spots: distinct, mesh: m, edges: edges, hull: hull}, nil
+	s := &Surface{spots: distinct, mesh: m, edges: edges, hull: hull}
+	for _, c := range s.corners() {
+		s.triangles = append(s.triangles, [3]Spot{s.spot(c[0]), s.spot(c[1]), s.spot(c[2])})
+	}
+	return s, nil
 }
 
 // merge puts the spots on whole places, sorts them and drops repeated ones.
@@ -153,14 +159,9 @@ func crossing(a, b geometry.Point, c, d Spot) (float64, bool) {
 	return t, t >= 0 && t <= 1
 }
 
-// Triangles gives the triangles, each as three spots counterclockwise.
-func (s *Surface) Triangles() [][3]Spot {
-	var triangles [][3]Spot
-	for _, c := range s.corners() {
-		triangles = append(triangles, [3]Spot{s.spot(c[0]), s.spot(c[1]), s.spot(c[2])})
-	}
-	return triangles
-}
+// Triangles gives the triangles, each as three spots counterclockwise. They are not
+// to be changed.
+func (s *Surface) Triangles() [][3]Spot { return s.triangles }
 
 // corners gives the numbers of the spots of each triangle, counterclockwise, in
 // order.
@@ -174,15 +175,6 @@ func (s *Surface) corners() [][3]int32 {
 		}
 	}
 	return all
-}
-
-// Range gives the lowest and the highest of the spot levels.
-func (s *Surface) Range() (low, high float64) {
-	low, high = s.spots[0].Z, s.spots[0].Z
-	for _, spot := range s.spots {
-		low, high = min(low, spot.Z), max(high, spot.Z)
-	}
-	return low, high
 }
 
 // spot gives a spot in metres.

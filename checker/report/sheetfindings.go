@@ -38,7 +38,7 @@ func (p *paper) draw() []*drawing.Drawing {
 	for i := range p.Verdict.Findings {
 		r.Clearances = append(r.Clearances, p.clearancesOf(&p.Verdict.Findings[i])...)
 	}
-	return []*drawing.Drawing{drawing.Plan(r)}
+	return drawing.All(r)
 }
 
 var markStandings = map[kind]drawing.Standing{
