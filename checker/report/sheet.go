@@ -12,6 +12,7 @@ import (
 
 	"greysill/checker/design"
 	"greysill/checker/drawing"
+	"greysill/checker/figures"
 	"greysill/checker/rulebook"
 	"greysill/checker/source"
 )
@@ -77,6 +78,7 @@ type paper struct {
 	Patterns template.HTML
 	Drawings []drawnSheet
 	remarks  []numbered
+	sources  []figures.Citation // in the order in which the tables name them
 }
 
 // drawnSheet is one drawing, ready to be set on the page.
