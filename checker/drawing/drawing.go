@@ -70,8 +70,9 @@ type Drawing struct {
 // Scale says how a drawing is reduced; the zero Scale is that of a chart.
 type Scale struct {
 	Ratio float64 // N of 1:N, horizontally; 0 when not to scale
-	Words string  // "1 in = 30 ft (1:360)"
+	Words string  // of that: "1 in = 30 ft (1:360)"
 	Times float64 // how many times larger heights are drawn than lengths; 0 or 1 when alike
+	units quantity.System
 }
 
 // All makes every drawing that the design gives enough for, in the order in which
@@ -92,11 +93,36 @@ func (d *Drawing) SVG() string {
 	}
 	c := &canvas{}
 	c.open("svg", "xmlns", "http://www.w3.org/2000/svg", "role", "img", "class", "drawing",
-		"style", "--wide:"+mm(d.Width)+"mm", "viewBox", "0 0 "+mm(d.Width)+" "+mm(d.Height), "width", mm(d.Width)+"mm", "height", mm(d.Height)+"mm",
+		"style", "--wide:"+mm(d.Width)+"mm;--widest:"+mm(d.Width*d.onA3())+"mm", "viewBox", "0 0 "+mm(d.Width)+" "+mm(d.Height), "width", mm(d.Width)+"mm", "height", mm(d.Height)+"mm",
 		"aria-labelledby", d.Name+"-title "+d.Name+"-desc", "data-drawing", d.Name, "data-ratio", mm(d.Scale.Ratio))
 	c.word("title", d.Title, "id", d.Name+"-title")
 	c.word("desc", d.Desc, "id", d.Name+"-desc")
 	c.WriteString(d.body)
 	c.close("svg")
 	return c.String()
+}
+
+// onA3 says how many times larger a drawing is printed on A3 than on Letter or A4:
+// as large as it fits at a scale in use.
+func (d *Drawing) onA3() float64 {
+	most := max(1, min(a3Width/d.Width, a3Height/d.Height))
+	if d.Scale.Ratio == 0 {
+		return most
+	}
+	return d.Scale.Ratio / reduced(d.Scale.units, d.Scale.Ratio/most).Ratio
+}
+
+// ScaleWords says at what scale the drawing is on each paper, "" for a chart.
+func (d *Drawing) ScaleWords() string {
+	if d.Scale.Ratio == 0 {
+		return ""
+	}
+	words := "Scale " + d.Scale.Words
+	if times := d.onA3(); times > 1 {
+		words += " on Letter and A4, " + reduced(d.Scale.units, d.Scale.Ratio/times).Words + " on A3"
+	}
+	if d.Scale.Times > 1 {
+		words += ", heights drawn " + mm(d.Scale.Times) + " times as large"
+	}
+	return words + ". It holds when the page is printed at 100 %; the scale bar always does."
 }

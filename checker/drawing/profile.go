@@ -55,9 +55,6 @@ func (p *profile) lay(length float64) Scale {
 	p.left, p.base = axisWidth+axisGap, profileTop+tall
 	p.frame = box{axisWidth, 0.3, paperWidth - 0.3, p.base + profileBottom}
 	scale.Times = p.times
-	if p.times > 1 {
-		scale.Words += ", heights " + mm(p.times) + " times that"
-	}
 	return scale
 }
 

@@ -24,22 +24,33 @@ var (
 	ratios     = []float64{5, 10, 20, 25, 50, 100, 200, 250, 400, 500}
 )
 
+// The paper that a drawing may take on A3, with room for its caption.
+const (
+	a3Width  = 271.0
+	a3Height = 355.0
+)
+
 // fit gives the least reduction in use at which a width and a height in metres
 // fit on so much paper, given in millimetres.
 func fit(units quantity.System, width, height, paperWidth, paperHeight float64) Scale {
-	least := max(width/paperWidth, height/paperHeight, 1e-6) * 1000
+	return reduced(units, max(width/paperWidth, height/paperHeight, 1e-6)*1000)
+}
+
+// reduced gives the least reduction in use that is not below 1:N.
+func reduced(units quantity.System, n float64) Scale {
+	n *= 1 - 1e-9
 	for power := 1.0; ; power *= 10 {
 		if units == quantity.US {
 			for _, feet := range feetToInch {
-				if feet*power*12 >= least {
-					return Scale{Ratio: feet * power * 12, Words: fmt.Sprintf("1 in = %s ft (1:%s)", mm(feet*power), mm(feet*power*12))}
+				if ratio := feet * power * 12; ratio >= n {
+					return Scale{Ratio: ratio, Words: fmt.Sprintf("1 in = %s ft (1:%s)", mm(feet*power), mm(ratio)), units: units}
 				}
 			}
 			continue
 		}
-		for _, n := range ratios {
-			if n*power >= least {
-				return Scale{Ratio: n * power, Words: "1:" + mm(n*power)}
+		for _, ratio := range ratios {
+			if ratio*power >= n {
+				return Scale{Ratio: ratio * power, Words: "1:" + mm(ratio*power), units: units}
 			}
 		}
 	}
