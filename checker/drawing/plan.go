@@ -24,6 +24,7 @@ type plan struct {
 	labels []*label
 	beyond []string // what lies beyond the frame
 	note   []string
+	short  bool // a reach is too short for its slope to stand beside it
 }
 
 const (
@@ -319,6 +320,9 @@ func (p *plan) notes() []string {
 		p.note = append(p.note, "Beyond the edge of the drawing: "+strings.Join(p.beyond, "; ")+".")
 	}
 	p.note = append(p.note, p.unlettered()...)
+	if p.short || slices.ContainsFunc(p.omitted, func(l *label) bool { return l.near && l.class == "note" }) {
+		p.note = append(p.note, "Slopes and distances that have no room here stand in the tables of reaches and verdicts.")
+	}
 	if numbers := p.unplaced(); len(numbers) > 0 {
 		p.note = append(p.note, "Findings about what has no place on the plan: "+strings.Join(numbers, ", ")+".")
 	}

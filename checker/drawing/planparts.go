@@ -124,6 +124,7 @@ func (p *plan) slopes() {
 		}
 		at, from, to := halfWay(path)
 		if apart(from, to)*p.perMetre < 5 {
+			p.short = true
 			continue
 		}
 		p.labels = append(p.labels, &label{class: "note", name: it.Subject.Name, size: smallLettering, near: true, choices: []point{p.at(at)}, clear: 0.6,

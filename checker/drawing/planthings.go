@@ -64,7 +64,7 @@ func named(id, kind string) string {
 // alongLine gives places on a line that a label may belong to.
 func (p *plan) alongLine(path []geometry.Point) []point {
 	var places []point
-	for _, share := range []float64{0.5, 0.35, 0.65, 0.2, 0.8} {
+	for _, share := range []float64{0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9} {
 		for i := 1; i < len(path); i++ {
 			places = append(places, p.at(along(path[i-1], path[i], share)))
 		}

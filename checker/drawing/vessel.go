@@ -103,9 +103,9 @@ func (v *vessel) curve(levels []float64) []point {
 // fill draws the layers of media from the top down, mulch over them, or nothing
 // where a part is open.
 func (v *vessel) fill() {
-	upper := slices.Clone(v.top)
+	upper := v.media()
 	if depth := v.part.Mulch.Value; depth > 0 {
-		v.mulch(upper, depth)
+		v.mulch(v.top, depth)
 	}
 	for i, l := range v.part.Media {
 		lower := slices.Clone(v.floor)
@@ -122,6 +122,26 @@ func (v *vessel) fill() {
 		v.key.area(layerClasses[i%len(layerClasses)], words)
 		upper = lower
 	}
+}
+
+// media is the level that the media reach up to: of a bed its surface, of a trench
+// that is filled in over them the floor and the thickness of its layers.
+func (v *vessel) media() []float64 {
+	upper := slices.Clone(v.top)
+	if v.part.Kind == plantedBed {
+		return upper
+	}
+	thick := 0.0
+	for _, l := range v.part.Media {
+		if !l.Thickness.Given() {
+			return upper
+		}
+		thick += l.Thickness.Value
+	}
+	for i := range upper {
+		upper[i] = min(upper[i], v.floor[i]+thick)
+	}
+	return upper
 }
 
 // layerClasses are the fillings of layers, from the top down.
