@@ -14,55 +14,86 @@ func zone(s geometry.Shape, distance, step float64, keep func(geometry.Point) bo
 	if distance <= geometry.Resolution || s.Empty() {
 		return nil
 	}
-	var pieces [][]geometry.Point
-	on := func(p geometry.Point) bool {
-		return geometry.Distance(geometry.At(p), s) >= distance*(1-1e-9)-geometry.Resolution && (keep == nil || keep(p))
-	}
-	for _, way := range candidates(s, distance, step) {
-		var piece []geometry.Point
-		for _, p := range way {
-			if on(p) {
-				piece = append(piece, p)
-				continue
-			}
-			pieces, piece = keepPiece(pieces, piece), nil
+	z := &zoned{shape: s, sides: sides(s), least: distance*(1-1e-9) - geometry.Resolution, keep: keep}
+	for i, side := range z.sides {
+		z.follow(i, arc(side[0], distance, step))
+		if long := apart(side[0], side[1]); long > geometry.Resolution {
+			across := geometry.Point{X: (side[1].Y - side[0].Y) / long * distance, Y: (side[0].X - side[1].X) / long * distance}
+			z.follow(i, straight(plus(side[0], across, 1), plus(side[1], across, 1), step))
+			z.follow(i, straight(plus(side[0], across, -1), plus(side[1], across, -1), step))
 		}
-		pieces = keepPiece(pieces, piece)
 	}
-	return pieces
+	return z.pieces
 }
 
-func keepPiece(pieces [][]geometry.Point, piece []geometry.Point) [][]geometry.Point {
-	if len(piece) > 1 {
-		return append(pieces, piece)
-	}
-	return pieces
+func plus(p, by geometry.Point, times float64) geometry.Point {
+	return geometry.Point{X: p.X + times*by.X, Y: p.Y + times*by.Y}
 }
 
-// candidates gives all lines that the edge of a zone can run on: beside every
-// stretch of the shape on both sides, and round every corner.
-func candidates(s geometry.Shape, distance, step float64) [][]geometry.Point {
+// zoned is a shape whose zone is being drawn.
+type zoned struct {
+	shape  geometry.Shape
+	sides  [][2]geometry.Point
+	least  float64 // distance from any side
+	keep   func(geometry.Point) bool
+	pieces [][]geometry.Point
+}
+
+// sides gives the stretches of a shape; its last point has one without length, so
+// that every point begins one.
+func sides(s geometry.Shape) [][2]geometry.Point {
 	ring := s.Points()
-	var ways [][]geometry.Point
+	all := make([][2]geometry.Point, len(ring))
 	for i, p := range ring {
-		ways = append(ways, arc(p, distance, step))
-		next, closed := i+1, s.Edge().Length() > geometry.Path(ring).Length()+geometry.Resolution
-		if next == len(ring) {
-			if !closed {
-				break
-			}
-			next = 0
-		}
-		q := ring[next]
-		long := apart(p, q)
-		if long <= geometry.Resolution {
-			continue
-		}
-		nx, ny := (q.Y-p.Y)/long*distance, -(q.X-p.X)/long*distance
-		ways = append(ways, straight(geometry.Point{X: p.X + nx, Y: p.Y + ny}, geometry.Point{X: q.X + nx, Y: q.Y + ny}, step),
-			straight(geometry.Point{X: p.X - nx, Y: p.Y - ny}, geometry.Point{X: q.X - nx, Y: q.Y - ny}, step))
+		all[i] = [2]geometry.Point{p, ring[min(i+1, len(ring)-1)]}
 	}
-	return ways
+	if closed := s.Length() > geometry.Path(ring).Length()+geometry.Resolution; closed {
+		all[len(all)-1][1] = ring[0]
+	}
+	return all
+}
+
+// follow keeps what is on the zone's edge of a line beside a side or round its
+// beginning.
+func (z *zoned) follow(side int, line []geometry.Point) {
+	var piece []geometry.Point
+	end := func() {
+		if len(piece) > 1 {
+			z.pieces = append(z.pieces, piece)
+		}
+		piece = nil
+	}
+	for _, p := range line {
+		if z.on(p, side) {
+			piece = append(piece, p)
+		} else {
+			end()
+		}
+	}
+	end()
+}
+
+// on reports whether a place is no nearer to the shape than the zone reaches. It
+// looks at the sides near the given one first, since those tell most often.
+func (z *zoned) on(p geometry.Point, near int) bool {
+	n := len(z.sides)
+	for k := range n {
+		side := z.sides[((near+(k+1)/2*(1-k%2*2))%n+n)%n]
+		if toSide(p, side) < z.least {
+			return false
+		}
+	}
+	return !z.shape.Contains(p) && (z.keep == nil || z.keep(p))
+}
+
+// toSide is the distance of a place from a stretch.
+func toSide(p geometry.Point, side [2]geometry.Point) float64 {
+	a, dx, dy := side[0], side[1].X-side[0].X, side[1].Y-side[0].Y
+	t := 0.0
+	if square := dx*dx + dy*dy; square > 0 {
+		t = min(max(((p.X-a.X)*dx+(p.Y-a.Y)*dy)/square, 0), 1)
+	}
+	return math.Hypot(p.X-a.X-t*dx, p.Y-a.Y-t*dy)
 }
 
 // mostSteps bounds the work that one stretch of a zone takes.
