@@ -223,6 +223,7 @@ func TestSheetStandsAlone(t *testing.T) {
 // no level out, a scope for every table heading, words for every drawing.
 func TestSheetIsAccessible(t *testing.T) {
 	headings, scopes := regexp.MustCompile(`<h([1-6])`), regexp.MustCompile(`<th[ >]`)
+	ids := regexp.MustCompile(` id="([^"]*)"`)
 	onExamples(t, func(t *testing.T, page string, _ report.Judged) {
 		require.Contains(t, page, `<html lang="en">`)
 		last := 0
@@ -232,6 +233,14 @@ func TestSheetIsAccessible(t *testing.T) {
 			last = level
 		}
 		require.Equal(t, len(scopes.FindAllString(page, -1)), strings.Count(page, "<th scope="))
+		seen := map[string]bool{}
+		for _, id := range ids.FindAllStringSubmatch(page, -1) {
+			require.False(t, seen[id[1]], "the id %s twice", id[1])
+			seen[id[1]] = true
+		}
+		for _, to := range regexp.MustCompile(`(?:href="#|url\(#|aria-labelledby=")([^" )]+)`).FindAllStringSubmatch(page, -1) {
+			require.True(t, seen[to[1]], to[1])
+		}
 		drawings := strings.Count(page, `role="img"`)
 		require.Equal(t, drawings, strings.Count(page, `-desc">`))
 		require.Equal(t, drawings, strings.Count(page, "<title id="))

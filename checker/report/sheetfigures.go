@@ -14,6 +14,8 @@ type ListView struct {
 	Columns    []ColumnView // what its figures are and how they are worked out
 	Upright    bool         // figures down, subjects across: for few subjects
 	Subjects   []SubjectFigures
+	From       string  // what the first subject's figures were worked out from, of a list across
+	Origins    bool    // whether other subjects have inputs of their own
 	Parts      [][]int // the figures that each of its tables has, when they do not all fit side by side
 }
 
@@ -89,6 +91,8 @@ func (p *paper) listView(l figures.Items) ListView {
 			said = inputsOf(l.Items[0])
 		}
 	}
+	v.From, v.Subjects[0].From = v.Subjects[0].From, ""
+	v.Origins = slices.ContainsFunc(v.Subjects, func(s SubjectFigures) bool { return s.From != "" })
 	all := make([]int, len(shown))
 	for i := range all {
 		all[i] = i
