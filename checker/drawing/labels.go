@@ -241,3 +241,18 @@ func (c *canvas) ringed(m Mark, at point) {
 
 // ringClass has the class of each standing's ring.
 var ringClass = map[Standing]string{Fails: "fails", Warns: "warns", NotShown: "gap", Allowed: "allowed"}
+
+// mostChoices bounds the places that one label tries.
+const mostChoices = 12
+
+// spread picks evenly among many places.
+func spread(places []point) []point {
+	if len(places) <= mostChoices {
+		return places
+	}
+	picked := make([]point, mostChoices)
+	for i := range picked {
+		picked[i] = places[int(math.Round(float64(i)*float64(len(places)-1)/(mostChoices-1)))]
+	}
+	return picked
+}

@@ -2,15 +2,12 @@ package drawing
 
 import (
 	"fmt"
-	"math"
 	"slices"
 	"strconv"
 	"strings"
 
 	"greysill/checker/design"
 	"greysill/checker/geometry"
-	"greysill/checker/ground"
-	"greysill/checker/quantity"
 )
 
 // plan is the site plan as it is drawn.
@@ -125,171 +122,6 @@ func (p *plan) between(c *Clearance) (from, to geometry.Point, ok bool) {
 		return from, to, false
 	}
 	return nearest(part, p.thing(c))
-}
-
-// zones draws what is to be kept clear round every thing, by each limit that is in
-// force for a part.
-func (p *plan) zones() {
-	type drawn struct {
-		pointer string
-		limit   float64
-	}
-	seen := map[drawn]bool{}
-	for _, missed := range []bool{true, false} {
-		for i := range p.Clearances {
-			c := &p.Clearances[i]
-			if is := (drawn{c.Item.Subject.Pointers[1], c.Limit}); c.missed() == missed && !seen[is] {
-				seen[is] = true
-				p.zone(c)
-			}
-		}
-	}
-}
-
-func (p *plan) zone(c *Clearance) {
-	class, words, keep := "zone", "distance to keep", p.side(c)
-	if c.missed() {
-		class, words = "zone missed", "distance to keep, not kept"
-	}
-	var on [][]point
-	for _, piece := range zone(p.thing(c), c.Limit, zoneStep/p.perMetre, keep) {
-		on = append(on, p.all(simplified(piece)))
-	}
-	if !p.inFrame(on) {
-		return
-	}
-	p.open("g", "class", "zone-of", "data-thing", c.Item.Subject.IDs[1], "data-limit", mm(c.Limit))
-	p.pieces(class, on)
-	p.close("g")
-	p.key.line(class, words)
-	p.labelZone(c, on)
-}
-
-// side says on which side of a thing a zone counts: of the boundary, inside.
-func (p *plan) side(c *Clearance) func(geometry.Point) bool {
-	if c.Item.Subject.Pointers[1] != "/site/boundary" {
-		return nil
-	}
-	return geometry.Outline(points(p.design.Site.Boundary)).Contains
-}
-
-// pieces writes a line that is in pieces as one element.
-func (c *canvas) pieces(class string, pieces [][]point) {
-	var data strings.Builder
-	for _, piece := range pieces {
-		data.WriteString(through(piece))
-	}
-	c.empty("path", "class", class, "d", data.String())
-}
-
-func (p *plan) inFrame(pieces [][]point) bool {
-	for _, piece := range pieces {
-		if slices.ContainsFunc(piece, p.frame.holds) {
-			return true
-		}
-	}
-	return false
-}
-
-// labelZone letters a zone at one of several places on it, where there is room.
-func (p *plan) labelZone(c *Clearance, pieces [][]point) {
-	l := &label{class: "note", name: c.Item.Subject.IDs[1], size: smallLettering, inside: true, near: true,
-		lines: []string{c.LimitWords + " from " + c.Item.Subject.IDs[1]}}
-	for _, piece := range pieces {
-		for _, share := range []float64{0.5, 0.25, 0.75, 0.1, 0.9} {
-			if at := piece[int(share*float64(len(piece)-1))]; p.frame.grown(-4).holds(at) {
-				l.choices = append(l.choices, at)
-			}
-		}
-	}
-	if len(l.choices) > 0 {
-		p.labels = append(p.labels, l)
-	}
-}
-
-// contours draws the ground's contour lines, every fifth heavier.
-func (p *plan) contours() {
-	surface, err := surfaceOf(p.design)
-	if err != nil {
-		p.note = append(p.note, "No contour lines: "+err.Error()+".")
-		return
-	}
-	interval := p.contourInterval()
-	lines, err := surface.Contours(interval)
-	if err != nil {
-		p.note = append(p.note, "No contour lines: "+err.Error()+".")
-		return
-	}
-	for i, last := 0, 0; i < len(lines); i = last {
-		var on [][]point
-		for last = i; last < len(lines) && lines[last].Level == lines[i].Level; last++ {
-			on = append(on, p.contour(&lines[last]))
-		}
-		class := "contour"
-		if isMain(lines[i].Level, interval) {
-			class = "contour main"
-		}
-		p.open("g", "class", "contour-of", "data-level", mm(lines[i].Level))
-		p.pieces(class, on)
-		p.close("g")
-		p.labelContour(lines[i].Level, on)
-	}
-	p.key.line("contour", "contour line, every "+round(interval, p.Units))
-}
-
-// contour puts a contour line on the paper, a closed one ending where it begins.
-func (v view) contour(c *ground.Contour) []point {
-	on := v.all(c.Line)
-	if c.Closed {
-		return append(on, on[0])
-	}
-	return on
-}
-
-// labelContour letters a contour on the line itself.
-func (p *plan) labelContour(level float64, pieces [][]point) {
-	l := &label{class: "level", name: "contour", size: smallLettering, inside: true, near: true, onlyInside: true,
-		lines: []string{bare(level, p.Units)}}
-	for _, piece := range pieces {
-		for _, at := range piece {
-			if p.frame.grown(-6).holds(at) {
-				l.choices = append(l.choices, at)
-			}
-		}
-	}
-	if len(l.choices) > 0 {
-		p.labels = append(p.labels, l)
-	}
-}
-
-// bare gives a level without its unit, as levels stand on a plan.
-func bare(level float64, units quantity.System) string {
-	text, _, _ := strings.Cut(quantity.Format(level, quantity.Level, units), " ")
-	return text
-}
-
-func surfaceOf(d *design.Design) (*ground.Surface, error) {
-	spots := make([]ground.Spot, len(d.Site.Levels))
-	for i, s := range d.Site.Levels {
-		spots[i] = ground.Spot(s)
-	}
-	return ground.New(spots)
-}
-
-// contourInterval is a round interval in the unit of the drawing that gives a
-// readable number of lines.
-func (p *plan) contourInterval() float64 {
-	low, high := math.Inf(1), math.Inf(-1)
-	for _, spot := range p.design.Site.Levels {
-		low, high = min(low, spot.Z), max(high, spot.Z)
-	}
-	size, _ := unitOf(p.Units)
-	return roundAbove(max(high-low, 0.01)/contourSteps/size) * size
-}
-
-// isMain reports whether a level is a fifth multiple of the interval.
-func isMain(level, interval float64) bool {
-	return math.Mod(math.Round(level/interval), 5) == 0
 }
 
 func (p *plan) boundary() {

@@ -1,7 +1,6 @@
 package drawing
 
 import (
-	"math"
 	"slices"
 
 	"greysill/checker/design"
@@ -159,44 +158,6 @@ func (r *Review) marksOf(id string) []Mark {
 	return marks
 }
 
-// dimensions draws every distance that is too small, from the part to what it is
-// to keep clear of.
-func (p *plan) dimensions() {
-	var first []*label
-	for i := range p.Clearances {
-		c := &p.Clearances[i]
-		from, to, ok := p.between(c)
-		if !ok || !c.missed() {
-			continue
-		}
-		a, b := p.at(from), p.at(to)
-		p.open("g", "class", "dimension-of", "data-part", c.Item.Subject.IDs[0], "data-thing", c.Item.Subject.IDs[1])
-		p.line("dimension", []point{a, b})
-		p.end(a, b)
-		p.end(b, a)
-		p.close("g")
-		p.obstacle([]point{a, b}, false)
-		first = append(first, &label{class: "figure", name: c.Item.Subject.Name, size: lettering, clear: 0.4, lines: []string{c.Words},
-			choices: []point{{(a.x + b.x) / 2, (a.y + b.y) / 2}}})
-	}
-	if len(first) > 0 {
-		p.key.dimension()
-	}
-	p.labels = append(first, p.labels...)
-}
-
-// end draws the arrowhead at the end of a dimension line, or a dot where the line
-// is too short for arrowheads.
-func (c *canvas) end(at, from point) {
-	long := at.to(from)
-	if long < 5 {
-		c.circle("dimension-end", at, 0.45)
-		return
-	}
-	ux, uy := (at.x-from.x)/long, (at.y-from.y)/long
-	c.ring("dimension-end", []point{at, at.plus(-2*ux+0.5*uy, -2*uy-0.5*ux), at.plus(-2*ux-0.5*uy, -2*uy+0.5*ux)})
-}
-
 // letterAll places all labels: dimensions, then parts with findings, parts,
 // things, and last what may be left out.
 func (p *plan) letterAll() {
@@ -233,19 +194,4 @@ func (p *plan) surround(ratio float64) float64 {
 	p.scaleBar(p.Units, ratio, point{4, top + 5}, 58)
 	p.northArrow(point{78, top + 4.5}, p.design.Site.Grid.North.Value)
 	return p.key.draw(&p.canvas, point{92, top}, 4, top+13)
-}
-
-// mostChoices bounds the places that one label tries.
-const mostChoices = 12
-
-// spread picks evenly among many places.
-func spread(places []point) []point {
-	if len(places) <= mostChoices {
-		return places
-	}
-	picked := make([]point, mostChoices)
-	for i := range picked {
-		picked[i] = places[int(math.Round(float64(i)*float64(len(places)-1)/(mostChoices-1)))]
-	}
-	return picked
 }
