@@ -13,7 +13,7 @@ import (
 
 // clearances writes, for everything that parts must keep clear of, the distance
 // of every part, the nearest first.
-func (s *sheet) clearances(items []*figures.Item) {
+func (s *calculation) clearances(items []*figures.Item) {
 	if len(items) == 0 {
 		return
 	}
@@ -31,7 +31,7 @@ func (s *sheet) clearances(items []*figures.Item) {
 
 // works says once of every part what it does with greywater, which decides how
 // far off it must be.
-func (s *sheet) works(items []*figures.Item) {
+func (s *calculation) works(items []*figures.Item) {
 	parts, words := map[string][]string{}, []string{}
 	for _, it := range items {
 		work, known := s.named(it, "works")
@@ -60,7 +60,7 @@ func sameFeature(items []*figures.Item, one *figures.Item) []*figures.Item {
 
 // feature writes the distances to one feature as a table that is read line by
 // line.
-func (s *sheet) feature(one *figures.Item, items []*figures.Item) {
+func (s *calculation) feature(one *figures.Item, items []*figures.Item) {
 	kind, _ := s.named(one, "feature_kind")
 	s.blank()
 	s.put(0, bold, one.Subject.IDs[1]+following(kind)+s.places(one.Subject.Pointers[1:2]))
@@ -86,7 +86,7 @@ func (s *sheet) feature(one *figures.Item, items []*figures.Item) {
 
 // table writes pairs of words side by side, as many as the page has room for,
 // with the first word of each to the right of its column.
-func (s *sheet) table(right, left []string) {
+func (s *calculation) table(right, left []string) {
 	const gap = 3
 	wide, wider := widest(right), widest(left)
 	var cells []string

@@ -14,7 +14,7 @@ const costNotes = "Each thing takes the first price of the list that fits it. Qu
 	"Nothing is added for waste, delivery, hauling soil away, tools, permits or taxes, nor for parts and labour that the list does not price."
 
 // costs writes what the quantities come to at the prices of a list.
-func (s *sheet) costs(e *cost.Estimate) {
+func (s *calculation) costs(e *cost.Estimate) {
 	p := e.Prices
 	dated := ""
 	if p.Date != "" {
@@ -32,7 +32,7 @@ func (s *sheet) costs(e *cost.Estimate) {
 
 // costTable has a row for each price that something takes, under its name and the
 // parts that take it.
-func (s *sheet) costTable(e *cost.Estimate) {
+func (s *calculation) costTable(e *cost.Estimate) {
 	decimals := e.Prices.Decimals()
 	rows := [][3]string{{"Quantity", "Unit price", "Amount, " + e.Prices.Currency}}
 	for _, l := range e.Lines {
@@ -58,7 +58,7 @@ func (s *sheet) costTable(e *cost.Estimate) {
 
 // row writes the cells in columns where the page is wide enough, else as one
 // paragraph.
-func (s *sheet) row(cells [3]string, widths [3]int) {
+func (s *calculation) row(cells [3]string, widths [3]int) {
 	line := ""
 	for i, cell := range cells {
 		line += strings.Repeat(" ", 2+widths[i]-uniseg.StringWidth(cell)) + cell
@@ -98,7 +98,7 @@ func priced(l *cost.Line) string {
 }
 
 // things lists what is in no line, with what to add to the drawing.
-func (s *sheet) things(title string, things []cost.Thing) {
+func (s *calculation) things(title string, things []cost.Thing) {
 	if len(things) == 0 {
 		return
 	}

@@ -19,7 +19,7 @@ import (
 // drawn and source; at the others its value and what it has inputs of its own.
 // Words and yes or no have one line.
 func Figures(w io.Writer, f *figures.Figures, o Options) error {
-	s := &sheet{page: newPage(o), speaker: speaker{o.units(f.Design)}, document: f.Design.Document}
+	s := &calculation{page: newPage(o), speaker: speaker{o.units(f.Design)}, document: f.Design.Document}
 	s.put(0, bold, "Computed figures")
 	s.title(f.Design, f.Design.Document.Name())
 	s.blank()
@@ -51,8 +51,8 @@ func Figures(w io.Writer, f *figures.Figures, o Options) error {
 	return err
 }
 
-// sheet is the calculation sheet of one design.
-type sheet struct {
+// calculation is the calculation sheet of one design.
+type calculation struct {
 	*page
 	speaker
 	document *source.Document
@@ -61,7 +61,7 @@ type sheet struct {
 
 // unknown lists the entries that the design would have to give for every figure
 // to be known.
-func (s *sheet) unknown(f *figures.Figures) {
+func (s *calculation) unknown(f *figures.Figures) {
 	var lacks []figures.Lack
 	for _, list := range f.Lists {
 		for _, it := range list.Items {
@@ -85,7 +85,7 @@ func (s *sheet) unknown(f *figures.Figures) {
 }
 
 // list writes the subjects of one list.
-func (s *sheet) list(items figures.Items) {
+func (s *calculation) list(items figures.Items) {
 	s.heading(listTitle(items.List))
 	s.put(0, ink, items.List.Doc)
 	s.last = map[string]string{}
@@ -123,7 +123,7 @@ func inName(it *figures.Item, f *figures.Field, v *figures.Value) bool {
 }
 
 // figure writes one figure with all that it takes to follow it.
-func (s *sheet) figure(f *figures.Field, v *figures.Value) {
+func (s *calculation) figure(f *figures.Field, v *figures.Value) {
 	s.line(f, v, nil)
 	if f.Kind != figures.Number {
 		return
@@ -138,7 +138,7 @@ func (s *sheet) figure(f *figures.Field, v *figures.Value) {
 
 // once writes a text under its label, and the same text a second time in two
 // words.
-func (s *sheet) once(label, text string) {
+func (s *calculation) once(label, text string) {
 	switch {
 	case text == "":
 		return
@@ -152,7 +152,7 @@ func (s *sheet) once(label, text string) {
 
 // line writes a figure's value, and what it was worked out from where that is
 // given.
-func (s *sheet) line(f *figures.Field, v *figures.Value, inputs []figures.Input) {
+func (s *calculation) line(f *figures.Field, v *figures.Value, inputs []figures.Input) {
 	switch {
 	case !v.Known():
 		s.hang(1, red, label(f)+": NOT KNOWN. Add "+entries(v.Lacks)+".")
@@ -170,7 +170,7 @@ func except(inputs, said []figures.Input) []figures.Input {
 
 // inputs words what a figure was worked out from: the name, the value where it
 // is short, and the place.
-func (s *sheet) inputs(inputs []figures.Input) string {
+func (s *calculation) inputs(inputs []figures.Input) string {
 	var said []string
 	for _, in := range inputs {
 		value := in.Value
@@ -207,7 +207,7 @@ func asDrawn(raw string) string {
 }
 
 // places gives where values stand, "" when they stand nowhere.
-func (s *sheet) places(pointers []string) string {
+func (s *calculation) places(pointers []string) string {
 	var at []string
 	for _, p := range pointers {
 		at = append(at, lineColumn(s.document.Position(p)))

@@ -19,6 +19,21 @@ func (s speaker) remedy(f *rulebook.Finding) string {
 	})
 }
 
+// sharedRemedy gives the remedy when it reads the same for every one of
+// several subjects, else "".
+func (s speaker) sharedRemedy(r remark) string {
+	if len(r.findings) < 2 {
+		return ""
+	}
+	first := s.remedy(r.findings[0])
+	for _, f := range r.findings[1:] {
+		if s.remedy(f) != first {
+			return ""
+		}
+	}
+	return first
+}
+
 // fill gives the words for one blank of a remedy.
 func (s speaker) fill(f *rulebook.Finding, name string) string {
 	switch name {

@@ -45,7 +45,7 @@ type Report interface {
 }
 
 // Kinds are the kinds of report that New makes.
-var Kinds = []string{"text", "json", "sarif", "alerts", "junit", "markdown"}
+var Kinds = []string{"text", "json", "sarif", "alerts", "junit", "markdown", "sheet"}
 
 // New begins a report of one of the Kinds.
 func New(kind string, w io.Writer, o Options) (Report, error) {
@@ -62,6 +62,8 @@ func New(kind string, w io.Writer, o Options) (Report, error) {
 		return newJUnit(w, o)
 	case "markdown":
 		return &comment{w: w, options: o}, nil
+	case "sheet":
+		return &sheet{w: w, options: o}, nil
 	}
 	return nil, fmt.Errorf("no such kind of report: %q", kind)
 }

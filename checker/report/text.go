@@ -145,21 +145,6 @@ func (l *letter) found(f *rulebook.Finding) {
 	}
 }
 
-// sharedRemedy gives the remedy when it reads the same for every one of
-// several subjects, else "".
-func (l *letter) sharedRemedy(r remark) string {
-	if len(r.findings) < 2 {
-		return ""
-	}
-	first := l.remedy(r.findings[0])
-	for _, f := range r.findings[1:] {
-		if l.remedy(f) != first {
-			return ""
-		}
-	}
-	return first
-}
-
 // authority writes the limits with who set them, the sources and the rule.
 func (l *letter) authority(r remark) {
 	for _, limit := range r.limits() {

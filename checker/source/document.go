@@ -29,6 +29,9 @@ type node struct {
 // Name gives the file's name as it was given to Parse.
 func (d *Document) Name() string { return d.name }
 
+// Text gives the file's bytes as they were read. They must not be changed.
+func (d *Document) Text() []byte { return d.text }
+
 // Value gives the document as map[string]any, []any, string, bool, nil and
 // json.Number. It must not be changed.
 func (d *Document) Value() any { return d.value }

@@ -38,7 +38,7 @@ type reviewFlags struct {
 
 func addReviewFlags(flags *flagSet) *reviewFlags {
 	f := &reviewFlags{common: addCommon(flags)}
-	flags.StringArrayVar(&f.reports, "report", nil, "write a report of `KIND[=FILE]` (text, json, sarif, alerts, junit, markdown) to FILE or to standard output; repeatable (default text)")
+	flags.StringArrayVar(&f.reports, "report", nil, "write a report of `KIND[=FILE]` (text, json, sarif, alerts, junit, markdown, sheet) to FILE or to standard output; repeatable (default text)")
 	flags.StringVar(&f.asOf, "as-of", "", "the `DATE`, YYYY-MM-DD, on which variances must not have expired (default today)")
 	flags.StringVar(&f.name, "name", "", "the `PATH` to name standard input by")
 	flags.BoolVar(&f.strict, "strict", false, "a warning also gives exit status 1")
@@ -122,9 +122,12 @@ func day(text string) (time.Time, error) {
 	return d, nil
 }
 
-// spare refuses a report that would write over a design.
+// spare refuses a report that would write over a design, and a sheet of several.
 func (j *job) spare(designs []string) error {
 	for _, t := range j.targets {
+		if t.kind == "sheet" && len(designs) != 1 {
+			return fmt.Errorf("--report sheet: a sheet is handed in for one design, and this run has %d; review them one by one to have a sheet of each", len(designs))
+		}
 		for _, d := range designs {
 			if t.file != "-" && same(t.file, d) {
 				return fmt.Errorf("--report %s=%s would write over the design; name another file", t.kind, t.file)

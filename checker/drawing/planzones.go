@@ -1,0 +1,88 @@
+package drawing
+
+import (
+	"slices"
+	"strings"
+
+	"greysill/checker/geometry"
+)
+
+// zones draws what is to be kept clear round every thing, by each limit that is in
+// force for a part.
+func (p *plan) zones() {
+	type drawn struct {
+		pointer string
+		limit   float64
+	}
+	seen := map[drawn]bool{}
+	for _, missed := range []bool{true, false} {
+		for i := range p.Clearances {
+			c := &p.Clearances[i]
+			if is := (drawn{c.Item.Subject.Pointers[1], c.Limit}); c.missed() == missed && !seen[is] {
+				seen[is] = true
+				p.zone(c)
+			}
+		}
+	}
+}
+
+func (p *plan) zone(c *Clearance) {
+	class, words, keep := "zone", "distance to keep", p.side(c)
+	if c.missed() {
+		class, words = "zone missed", "distance to keep, not kept"
+	}
+	var on [][]point
+	for _, piece := range zone(p.thing(c), c.Limit, zoneStep/p.perMetre, keep) {
+		on = append(on, p.all(simplified(piece)))
+	}
+	if !p.inFrame(on) {
+		return
+	}
+	p.open("g", "class", "zone-of", "data-thing", c.Item.Subject.IDs[1], "data-limit", mm(c.Limit))
+	p.pieces(class, on)
+	p.close("g")
+	p.key.line(class, words)
+	p.labelZone(c, on)
+}
+
+// side says on which side of a thing a zone counts: of the boundary, inside.
+func (p *plan) side(c *Clearance) func(geometry.Point) bool {
+	if c.Item.Subject.Pointers[1] != "/site/boundary" {
+		return nil
+	}
+	return geometry.Outline(points(p.design.Site.Boundary)).Contains
+}
+
+// pieces writes a line that is in pieces as one element.
+func (c *canvas) pieces(class string, pieces [][]point) {
+	var data strings.Builder
+	for _, piece := range pieces {
+		data.WriteString(through(piece))
+	}
+	c.empty("path", "class", class, "d", data.String())
+}
+
+func (p *plan) inFrame(pieces [][]point) bool {
+	for _, piece := range pieces {
+		if slices.ContainsFunc(piece, p.frame.holds) {
+			return true
+		}
+	}
+	return false
+}
+
+// labelZone letters a zone at one of several places on it, where there is room.
+func (p *plan) labelZone(c *Clearance, pieces [][]point) {
+	l := &label{class: "note", name: c.Item.Subject.IDs[1], size: smallLettering, inside: true, near: true,
+		lines: []string{c.LimitWords + " from " + c.Item.Subject.IDs[1]}}
+	for _, piece := range pieces {
+		for _, share := range []float64{0.5, 0.25, 0.75, 0.1, 0.9} {
+			if at := piece[int(share*float64(len(piece)-1))]; p.frame.grown(-4).holds(at) {
+				l.choices = append(l.choices, at)
+			}
+		}
+	}
+	if len(l.choices) > 0 {
+		p.labels = append(p.labels, l)
+	}
+}
