@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"greysill/checker/compare"
 	"greysill/checker/rulebook"
 	"greysill/checker/source"
 )
@@ -44,6 +45,7 @@ func (c *comment) Design(j *Judged) error {
 		if j.Book != nil {
 			m.paragraph(escaped(inForce(j.Book, j.Design)))
 		}
+		m.since(j.Since)
 		m.problems(j.Problems)
 		m.findings(a)
 	}
@@ -204,4 +206,19 @@ func (a *account) place(f *rulebook.Finding) string {
 		return a.Name
 	}
 	return a.Design.Document.Position(f.Item.Subject.Pointers[0]).String()
+}
+
+// since says what is new since an earlier report.
+func (m *markdown) since(c *compare.Comparison) {
+	if c == nil {
+		return
+	}
+	m.paragraph("Since " + code(c.With) + ": " + sinceWords(c))
+	for _, f := range c.Appeared {
+		m.item("**New:** " + code(f.Rule.ID) + " " + escaped(f.Item.Subject.Name))
+	}
+	for _, t := range c.Gone {
+		m.item("Gone: " + code(t.Rule) + " " + escaped(t.Subject))
+	}
+	m.end()
 }

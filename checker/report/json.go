@@ -5,11 +5,13 @@ import (
 	"encoding/json"
 	"fmt"
 	"io"
+	"slices"
 	"unicode"
 	"unicode/utf16"
 
 	"github.com/go-json-experiment/json/jsontext"
 
+	"greysill/checker/compare"
 	"greysill/checker/rulebook"
 )
 
@@ -127,10 +129,28 @@ func designJSON(j *Judged, book *int, o Options) jsonDesign {
 	if j.Verdict != nil {
 		verdictJSON(&d, j, speaker{o.units(j.Design)})
 	}
+	if j.Since != nil {
+		d.Since = sinceJSON(j.Since)
+	}
 	if o.Figures && j.Figures != nil {
 		d.Figures = figuresJSON(j.Figures, speaker{o.units(j.Design)})
 	}
 	return d
+}
+
+func sinceJSON(c *compare.Comparison) *jsonSince {
+	since := &jsonSince{Report: c.With, Known: c.Known, Appeared: []jsonNamed{}, Gone: []jsonNamed{}, Changed: []jsonChangedMargin{}, Same: c.Same}
+	for _, f := range c.Appeared {
+		since.Appeared = append(since.Appeared, jsonNamed{f.Rule.ID, f.Item.Subject.Name})
+	}
+	for _, t := range c.Gone {
+		since.Gone = append(since.Gone, jsonNamed{t.Rule, t.Subject})
+	}
+	for _, ch := range slices.Concat(c.Worse, c.Better) {
+		named := jsonNamed{ch.Finding.Rule.ID, ch.Finding.Item.Subject.Name}
+		since.Changed = append(since.Changed, jsonChangedMargin{named, ch.Measured.Measure.Field.Name, nine(ch.Before), nine(ch.Measured.Margin)})
+	}
+	return since
 }
 
 func verdictJSON(d *jsonDesign, j *Judged, s speaker) {

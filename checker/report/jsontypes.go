@@ -31,8 +31,31 @@ type jsonDesign struct {
 	Variances     []jsonVarianceRemark `json:"variances_without_effect"`
 	Unjudged      []jsonBroken         `json:"unjudged"`
 	Problems      []jsonProblem        `json:"problems"`
+	Since         *jsonSince           `json:"since,omitempty"`
 	Cautions      []string             `json:"cautions"`
 	Figures       []jsonList           `json:"figures,omitempty"`
+}
+
+// jsonSince is how a design stands to an earlier report.
+type jsonSince struct {
+	Report   string              `json:"report"`
+	Known    bool                `json:"known"`
+	Appeared []jsonNamed         `json:"appeared"`
+	Gone     []jsonNamed         `json:"gone"`
+	Changed  []jsonChangedMargin `json:"changed"`
+	Same     int                 `json:"same"`
+}
+
+type jsonNamed struct {
+	Rule    string `json:"rule"`
+	Subject string `json:"subject"`
+}
+
+type jsonChangedMargin struct {
+	jsonNamed
+	Figure string  `json:"figure"`
+	Before float64 `json:"margin_before"`
+	Margin float64 `json:"margin"`
 }
 
 type jsonFinding struct {

@@ -38,9 +38,9 @@ type cell struct {
 	limit *rulebook.Limit
 }
 
-// compare gives every limit that some region sets, by topic of the rules that
+// limitsByRegion gives every limit that some region sets, by topic of the rules that
 // compare with it, then by name.
-func compare(regions []Region) []compared {
+func limitsByRegion(regions []Region) []compared {
 	of := map[string]*compared{}
 	var names []string
 	for i := range regions {
@@ -73,7 +73,7 @@ func Regions(w io.Writer, regions []Region, o Options) error {
 	for i := range regions {
 		p.region(&regions[i])
 	}
-	if limits := compare(regions); len(limits) > 0 {
+	if limits := limitsByRegion(regions); len(limits) > 0 {
 		p.heading("Limits, region by region")
 		for i, c := range limits {
 			if i > 0 {
@@ -120,7 +120,7 @@ func RegionsPage(w io.Writer, regions []Region) error {
 		m.region(&regions[i])
 	}
 	m.heading(2, "Limits, region by region")
-	for _, c := range compare(regions) {
+	for _, c := range limitsByRegion(regions) {
 		m.heading(3, c.name)
 		m.paragraph(escaped(c.meaning))
 		m.table("Region", "Value", "Source")

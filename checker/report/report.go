@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"io"
 
+	"greysill/checker/compare"
 	"greysill/checker/cost"
 	"greysill/checker/design"
 	"greysill/checker/figures"
@@ -24,6 +25,8 @@ type Judged struct {
 	Verdict  *rulebook.Verdict
 	Problems source.Problems
 	Book     Book // the rules that the design was held against
+
+	Since *compare.Comparison // with an earlier report, nil where none was asked for
 }
 
 // Book is what reports need of a *rulebook.Book.

@@ -1,8 +1,10 @@
 package report
 
 import (
+	"slices"
 	"strings"
 
+	"greysill/checker/compare"
 	"greysill/checker/figures"
 	"greysill/checker/rulebook"
 	"greysill/checker/source"
@@ -46,10 +48,26 @@ func (a *account) finding(f *rulebook.Finding) sarifResult {
 	default:
 		r.Level = sarifLevels[f.Status]
 	}
+	r.Baseline = a.baseline(f)
 	if v := f.Variance; v != nil {
 		r.Suppressions = []sarifSuppression{{"external", "accepted", v.Reason, sarifSuppressing{v.Authority, v.Reference, v.Expires}}}
 	}
 	return r
+}
+
+// baseline says in the standard's words how a finding stands to an earlier report,
+// "" where there is none or nothing is wrong.
+func (a *account) baseline(f *rulebook.Finding) string {
+	if a.Since == nil || f.Status == rulebook.Pass || f.Variance != nil {
+		return ""
+	}
+	if slices.Contains(a.Since.Appeared, f) {
+		return "new"
+	}
+	if slices.ContainsFunc(slices.Concat(a.Since.Worse, a.Since.Better), func(c compare.Change) bool { return c.Finding == f }) {
+		return "updated"
+	}
+	return "unchanged"
 }
 
 // result gives a result of a kind about a subject.

@@ -76,6 +76,7 @@ type sarifResult struct {
 	Locations        []sarifLocation    `json:"locations"`
 	RelatedLocations []sarifLocation    `json:"relatedLocations,omitempty"`
 	Fingerprints     map[string]string  `json:"partialFingerprints"`
+	Baseline         string             `json:"baselineState,omitempty"`
 	Suppressions     []sarifSuppression `json:"suppressions,omitempty"`
 }
 

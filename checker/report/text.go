@@ -60,6 +60,7 @@ func (l *letter) write() {
 	if l.judged.Book != nil {
 		l.put(0, ink, inForce(l.judged.Book, l.judged.Design))
 	}
+	l.since(l.judged.Since)
 	l.section("What fails", remarks(v, failed), l.remark)
 	l.section("Warnings", remarks(v, warned), l.remark)
 	l.section("Not shown on the design", remarks(v, notShown), l.missing)

@@ -12,6 +12,7 @@ import (
 	"time"
 
 	"greysill/checker"
+	"greysill/checker/compare"
 	"greysill/checker/design"
 	"greysill/checker/report"
 	"greysill/checker/rulebook"
@@ -34,6 +35,7 @@ type reviewFlags struct {
 	name    string
 	strict  bool
 	figures bool
+	against string
 }
 
 func addReviewFlags(flags *flagSet) *reviewFlags {
@@ -42,6 +44,7 @@ func addReviewFlags(flags *flagSet) *reviewFlags {
 	flags.StringVar(&f.asOf, "as-of", "", "the `DATE`, YYYY-MM-DD, on which variances must not have expired (default today)")
 	flags.StringVar(&f.name, "name", "", "the `PATH` to name standard input by")
 	flags.BoolVar(&f.strict, "strict", false, "a warning also gives exit status 1")
+	flags.StringVar(&f.against, "against", "", "hold what is found against the json report in `FILE`; only what is new since then fails")
 	flags.BoolVar(&f.figures, "figures", false, "put every computed figure into the json report")
 	return f
 }
@@ -68,6 +71,9 @@ func review(ctx context.Context, c console, args []string) int {
 	if job.books, err = f.books(); err != nil {
 		return unusable(c, err)
 	}
+	if err := job.remember(); err != nil {
+		return unusable(c, err)
+	}
 	go job.ahead(ctx, files.files)
 	return job.run(ctx, c, files)
 }
@@ -78,6 +84,7 @@ type job struct {
 	targets []target
 	day     time.Time
 	books   *rulebook.Books
+	past    *compare.Past // what an earlier report found, nil when there is none
 }
 
 // job checks what the command line asks for, err being what parsing it gave.
@@ -159,8 +166,9 @@ func (j *job) run(ctx context.Context, c console, in inputs) int {
 		if r.Rules != nil {
 			return r.Rules
 		}
-		worst = max(worst, j.status(r))
-		return out.design(judged(r))
+		found := j.judged(r)
+		worst = max(worst, j.status(r, found))
+		return out.design(found)
 	})
 	if err == nil {
 		err = out.finish(in.skipped)
@@ -175,12 +183,32 @@ func (j *job) run(ctx context.Context, c console, in inputs) int {
 	return worst
 }
 
-func judged(r *checker.Result) *report.Judged {
-	j := &report.Judged{Name: r.Name, Design: r.Design, Figures: r.Figures, Verdict: r.Verdict, Problems: r.Problems}
+func (j *job) judged(r *checker.Result) *report.Judged {
+	found := &report.Judged{Name: r.Name, Design: r.Design, Figures: r.Figures, Verdict: r.Verdict, Problems: r.Problems}
 	if r.Book != nil {
-		j.Book = r.Book
+		found.Book = r.Book
 	}
-	return j
+	if j.past != nil && r.Verdict != nil {
+		found.Since = j.past.With(r.Name, r.Verdict)
+	}
+	return found
+}
+
+// remember reads the earlier report that findings are held against.
+func (j *job) remember() error {
+	if j.against == "" {
+		return nil
+	}
+	text, err := os.ReadFile(j.against)
+	if err != nil {
+		return fmt.Errorf("greysill: --against: cannot read %s: %w", j.against, plain(err))
+	}
+	past, problems := compare.Read(j.against, text)
+	if len(problems) > 0 {
+		return problems
+	}
+	j.past = past
+	return nil
 }
 
 // ahead loads the rules that the first design will want while it is being read.
@@ -213,17 +241,15 @@ func glimpse(file string) string {
 
 var regionEntry = regexp.MustCompile(`"region"\s*:\s*"([^"]*)"`)
 
-// status gives the exit status that one design comes to.
-func (j *job) status(r *checker.Result) int {
-	switch r.Status() {
-	case rulebook.Unjudged:
+// status gives the exit status that one design comes to. Where findings are held
+// against an earlier report, only new ones fail.
+func (j *job) status(r *checker.Result, found *report.Judged) int {
+	status := r.Status()
+	switch {
+	case status == rulebook.Unjudged:
 		return exitUnjudged
-	case rulebook.Fail:
+	case found.Since != nil && found.Since.Fails(j.strict), found.Since == nil && status == rulebook.Fail, found.Since == nil && status == rulebook.Warn && j.strict:
 		return exitFail
-	case rulebook.Warn:
-		if j.strict {
-			return exitFail
-		}
 	}
 	return exitPass
 }
