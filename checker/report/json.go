@@ -174,10 +174,9 @@ func verdictJSON(d *jsonDesign, j *Judged, s speaker) {
 }
 
 func findingJSON(j *Judged, f *rulebook.Finding, s speaker) jsonFinding {
-	r := remark{f.Rule, []*rulebook.Finding{f}}
 	finding := jsonFinding{
 		Rule: f.Rule.ID, Assertion: f.Rule.Title, Status: f.Status, Shown: !f.NotShown(), Subject: subjectJSON(f.Item),
-		Measured: []jsonMeasured{}, Lacks: []jsonLack{}, Why: f.Rule.Reason, Sources: sourcesJSON(r.sources()), SetBy: f.Rule.SetBy, Replaces: f.Rule.Replaces,
+		Measured: []jsonMeasured{}, Lacks: []jsonLack{}, SetBy: f.Rule.SetBy, Replaces: f.Rule.Replaces,
 	}
 	if len(f.Item.Subject.Pointers) > 0 {
 		at := j.Design.Document.Position(f.Item.Subject.Pointers[0])
@@ -191,6 +190,10 @@ func findingJSON(j *Judged, f *rulebook.Finding, s speaker) jsonFinding {
 	}
 	if v := f.Variance; v != nil {
 		finding.Variance = &jsonVariance{v.Part, v.Reason, v.Authority, v.Reference, v.Expires}
+	}
+	if f.Status != rulebook.Pass { // of a pass, the rule book has them
+		r := remark{f.Rule, []*rulebook.Finding{f}}
+		finding.Why, finding.Sources = f.Rule.Reason, sourcesJSON(r.sources())
 	}
 	if f.Status != rulebook.Pass && !f.NotShown() {
 		finding.Remedy = s.remedy(f)
@@ -214,7 +217,7 @@ func bookJSON(b Book) jsonBook {
 		book.Amendments = append(book.Amendments, amendmentJSON(a))
 	}
 	for _, r := range b.Rules() {
-		rule := jsonRule{ID: r.ID, Assertion: r.Title, Level: r.Level, NotShown: r.NotShown, SetBy: r.SetBy, Replaces: r.Replaces}
+		rule := jsonRule{ID: r.ID, Assertion: r.Title, Why: r.Reason, Sources: sourcesJSON(r.Sources), Level: r.Level, NotShown: r.NotShown, SetBy: r.SetBy, Replaces: r.Replaces}
 		for _, c := range r.Changes {
 			rule.Changes = append(rule.Changes, jsonChange{c.Level, c.NotShown, c.OldLevel, c.OldNotShown, c.Reason, jsonSource(c.Source), c.SetBy})
 		}

@@ -68,10 +68,10 @@ type jsonFinding struct {
 	Column    int             `json:"column"`
 	Measured  []jsonMeasured  `json:"measured"`
 	Lacks     []jsonLack      `json:"lacks"`
-	Why       string          `json:"why"`
+	Why       string          `json:"why,omitempty"`
 	Remedy    string          `json:"remedy,omitempty"`
 	Variance  *jsonVariance   `json:"variance,omitempty"`
-	Sources   []jsonSource    `json:"sources"`
+	Sources   []jsonSource    `json:"sources,omitempty"`
 	SetBy     string          `json:"set_by"`
 	Replaces  string          `json:"replaces,omitempty"`
 }
@@ -193,6 +193,8 @@ type jsonChange struct {
 type jsonRule struct {
 	ID        string         `json:"id"`
 	Assertion string         `json:"assertion"`
+	Why       string         `json:"why"`
+	Sources   []jsonSource   `json:"sources"`
 	Level     rulebook.Level `json:"level"`
 	NotShown  rulebook.Level `json:"not_shown"`
 	SetBy     string         `json:"set_by"`
