@@ -91,8 +91,8 @@ func names(gone []compare.Then) []string {
 func TestWhatIsNoReport(t *testing.T) {
 	for text, said := range map[string]string{
 		`{`:                               "report.json:1:",
-		`[]`:                              `no report of format "greysill-report/1"`,
-		`{"format": "greysill-report/9"}`: `no report of format "greysill-report/1"`,
+		`[]`:                              `neither known faults nor a report`,
+		`{"format": "greysill-report/9"}`: `neither known faults nor a report`,
 	} {
 		_, problems := compare.Read("report.json", []byte(text))
 		require.Contains(t, problems.Error(), said)

@@ -5,14 +5,16 @@ package compare
 
 import (
 	"encoding/json"
-	"fmt"
+	"slices"
+	"strings"
 
 	"greysill/checker/rulebook"
 	"greysill/checker/source"
 )
 
-// format is the value of the format entry of the reports that Read reads.
-const format = "greysill-report/1"
+// formats are the values of the format entry of the files that Read reads: whole
+// reports, and what is known to be wrong alone.
+var formats = []string{"greysill-report/1", "greysill-known/1"}
 
 // Past is what an earlier JSON report says of each design, by its file.
 type Past struct {
@@ -28,7 +30,8 @@ type Then struct {
 	Margins       map[string]float64 // by the measured figure, in SI units
 }
 
-// pastReport is what Read needs of a report; schema/report.schema.json has it all.
+// pastReport is what Read needs of a report; schema/known.schema.json describes it,
+// and schema/report.schema.json a whole one.
 type pastReport struct {
 	Format  string `json:"format"`
 	Designs []struct {
@@ -46,17 +49,17 @@ type pastReport struct {
 	}
 }
 
-// Read reads a JSON report that an earlier run wrote. The problems say why it is
-// none.
+// Read reads what an earlier run wrote: known faults, or a whole JSON report. The
+// problems say why it is neither.
 func Read(name string, text []byte) (*Past, source.Problems) {
 	if _, problems := source.Parse(name, text); len(problems) > 0 {
 		return nil, problems
 	}
 	var report pastReport
-	if err := json.Unmarshal(text, &report); err != nil || report.Format != format {
+	if err := json.Unmarshal(text, &report); err != nil || !slices.Contains(formats, report.Format) {
 		return nil, source.Problems{{
-			Position: source.Position{File: name, Line: 1, Column: 1}, Found: fmt.Sprintf("no report of format %q", format),
-			Expected: "a file that greysill review --report json=FILE wrote",
+			Position: source.Position{File: name, Line: 1, Column: 1}, Found: "neither known faults nor a report (format " + strings.Join(formats, ", ") + ")",
+			Expected: "a file that greysill review --report known=FILE or --report json=FILE wrote",
 		}}
 	}
 	p := &Past{Name: name, designs: map[string][]Then{}}

@@ -204,7 +204,7 @@ func findingJSON(j *Judged, f *rulebook.Finding, s speaker) jsonFinding {
 func measuredJSON(m *rulebook.Measured, s speaker) jsonMeasured {
 	measured := jsonMeasured{Figure: m.Measure.Field.Name, Value: valueJSON(m.Measure.Field, m.Value), Unit: unitJSON(m.Measure.Field), Text: s.measure(m)}
 	if m.Limit != nil {
-		measured.Limit = &jsonHeld{m.Limit.Name, m.Measure.Bound, nine(m.Limit.Value), m.Limit.Text, m.Limit.SetBy, m.Limit.Note}
+		measured.Limit = &jsonHeld{m.Limit.Name, m.Measure.Bound, nine(m.Limit.Value), m.Limit.Text, m.Limit.SetBy}
 		margin := nine(m.Margin)
 		measured.Margin = &margin
 	}

@@ -154,3 +154,19 @@ func TestDesignsShareTheirRuleBook(t *testing.T) {
 	require.Len(t, got.RuleBooks, 2)
 	require.Equal(t, []int{0, 0, 1}, []int{got.Designs[0].RuleBook, got.Designs[1].RuleBook, got.Designs[2].RuleBook})
 }
+
+func TestKnownFaultsAreValidByTheirSchema(t *testing.T) {
+	text, err := schema.FS.ReadFile("known.schema.json")
+	require.NoError(t, err)
+	c := jsonschema.NewCompiler()
+	require.NoError(t, c.AddResource("known.schema.json", bytes.NewReader(text)))
+	compiled, err := c.Compile("known.schema.json")
+	require.NoError(t, err)
+	var b bytes.Buffer
+	require.NoError(t, everything(t).write("known", &b, report.Options{}))
+	var value any
+	require.NoError(t, json.Unmarshal(b.Bytes(), &value))
+	require.NoError(t, compiled.Validate(value))
+	require.Contains(t, b.String(), `"rule": "bed/media_depth"`)
+	require.NotContains(t, b.String(), `"pass"`)
+}

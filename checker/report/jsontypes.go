@@ -97,7 +97,6 @@ type jsonHeld struct {
 	Value float64        `json:"value"`
 	Text  string         `json:"text"`
 	SetBy string         `json:"set_by"`
-	Note  string         `json:"note,omitempty"`
 }
 
 type jsonLack struct {

@@ -48,7 +48,7 @@ type Report interface {
 }
 
 // Kinds are the kinds of report that New makes.
-var Kinds = []string{"text", "json", "sarif", "alerts", "junit", "markdown", "sheet"}
+var Kinds = []string{"text", "json", "sarif", "alerts", "junit", "markdown", "known", "sheet"}
 
 // New begins a report of one of the Kinds.
 func New(kind string, w io.Writer, o Options) (Report, error) {
@@ -57,6 +57,8 @@ func New(kind string, w io.Writer, o Options) (Report, error) {
 		return &text{w: w, options: o}, nil
 	case "json":
 		return newJSON(w, o), nil
+	case "known":
+		return &known{w: w, log: knownLog{Format: KnownFormat, Designs: []knownDesign{}}}, nil
 	case "sarif":
 		return newSARIF(w, o, false), nil
 	case "alerts":

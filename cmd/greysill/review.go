@@ -40,11 +40,11 @@ type reviewFlags struct {
 
 func addReviewFlags(flags *flagSet) *reviewFlags {
 	f := &reviewFlags{common: addCommon(flags)}
-	flags.StringArrayVar(&f.reports, "report", nil, "write a report of `KIND[=FILE]` (text, json, sarif, alerts, junit, markdown, sheet) to FILE or to standard output; repeatable (default text)")
+	flags.StringArrayVar(&f.reports, "report", nil, "write a report of `KIND[=FILE]` (text, json, sarif, alerts, junit, markdown, known, sheet) to FILE or to standard output; repeatable (default text)")
 	flags.StringVar(&f.asOf, "as-of", "", "the `DATE`, YYYY-MM-DD, on which variances must not have expired (default today)")
 	flags.StringVar(&f.name, "name", "", "the `PATH` to name standard input by")
 	flags.BoolVar(&f.strict, "strict", false, "a warning also gives exit status 1")
-	flags.StringVar(&f.against, "against", "", "hold what is found against the json report in `FILE`; only what is new since then fails")
+	flags.StringVar(&f.against, "against", "", "hold what is found against the known faults (or the json report) in `FILE`; only what is new since then fails")
 	flags.BoolVar(&f.figures, "figures", false, "put every computed figure into the json report")
 	return f
 }
