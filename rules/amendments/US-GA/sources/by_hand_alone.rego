@@ -2,8 +2,8 @@
 # title: Greywater reaches the garden by hand alone.
 # description: >-
 #   Georgia lets untreated greywater be used without a permit where somebody carries it out in a can, a little
-#   at a time, and sees where it goes. What is piped goes out whether the soil takes it or not, and counts as
-#   the disposal of sewage, which wants a permit.
+#   at a time, and sees where it goes. What is piped goes out whether the soil takes it or not, and lies outside
+#   that leave.
 # custom:
 #   subjects: inflows
 #   level: fail
@@ -13,7 +13,7 @@
 #     - {field: route}
 #   remedy: >-
 #     Lead {subject} to the sewer or septic connection and carry out by can what the garden needs, or ask the
-#     county board of health to permit the works as an on-site sewage system.
+#     county board of health whether and as what it permits the works.
 #   caution: pathogens
 #   sources:
 #     - title: Official Code of Georgia Annotated 31-3-5.2 (2010)
