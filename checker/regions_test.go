@@ -2,6 +2,7 @@ package checker_test
 
 import (
 	"encoding/json"
+	"math"
 	"os"
 	"path/filepath"
 	"testing"
@@ -70,7 +71,7 @@ func checkRegion(t *testing.T, book *rulebook.Book, written regionText) {
 		require.True(t, ok, "no limit %s", v.Limit)
 		q, err := quantity.Parse(v.Value, l.Dimension)
 		require.NoError(t, err, v.Limit)
-		require.InEpsilon(t, 1+q.Value, 1+l.Value, 1e-6, "%s: the text has %s, the amendment %s", v.Limit, v.Value, l.Text)
+		require.InDelta(t, q.Value, l.Value, 1e-6*math.Abs(q.Value), "%s: the text has %s, the amendment %s", v.Limit, v.Value, l.Text)
 		require.Equal(t, v.Standing, string(l.Source.Standing), v.Limit)
 		named = append(named, v.Limit)
 	}

@@ -15,6 +15,7 @@ var coldSeasonTable = tabulate(
 		{Field{Name: "freezing_months", Kind: Text, Doc: "The months that freeze, in the order of the year: those named, and those whose mean temperature is 0 °C or less; empty when none does."}, (*drawing).freezingMonths},
 		{Field{Name: "any_month_freezes", Kind: Truth, Doc: "Whether any month freezes."}, (*drawing).anyMonthFreezes},
 		{Field{Name: "bypass_season", Kind: Text, Doc: "The bypass season as drawn, both days included; \"none\" where none is drawn."}, (*drawing).bypassSeason},
+		{Field{Name: "has_bypass_season", Kind: Truth, Doc: "Whether a bypass season is drawn."}, (*drawing).hasBypassSeason},
 		{Field{Name: "bypass_covers_freezing_months", Kind: Truth,
 			Doc: "Whether every day of every freezing month lies in the bypass season, the leap day left out; true when no month freezes."}, (*drawing).bypassCovers},
 		{Field{Name: "months_left_open", Kind: Text,

@@ -17,6 +17,9 @@ var inflowTable = tabulate(
 		{Field{Name: "joins_untreated", Kind: Truth,
 			Doc: "Whether any of its water, in any season or by any overflow, reaches a planted gravel bed, or another part that stores, treats or takes up " +
 				"greywater and that greywater reaches without having passed through a bed; what a bed overflows has not."}, inflow.joinsUntreated},
+		{Field{Name: "settles_first", Kind: Truth,
+			Doc: "Whether whatever of its water reaches a planted gravel bed, mulch basin, infiltration trench or pond, in any season or by any overflow, " +
+				"has passed through a settling basin or a filter; true when none reaches one."}, inflow.settlesFirst},
 		{Field{Name: "ends_safely", Kind: Truth,
 			Doc: "Whether every way that its water can take, in any season or by any overflow, ends in a sewer or septic connection, " +
 				"or in a mulch basin or infiltration trench that drains no further."}, inflow.endsSafely},
@@ -101,6 +104,13 @@ func (f inflow) joinsUntreated() Value {
 		}
 	}
 	return orUnknown(truth(false, f.drawn()), f.network.lacks(append(open, f.untreated.open...)))
+}
+
+// settlesFirst does not count a surge tank, which water runs through too fast.
+func (f inflow) settlesFirst() Value {
+	holdsBack := func(kind string) bool { return kind == settlingBasin || kind == filter }
+	meets, lacks := f.network.meets(f.node, everSeason, holdsBack, func(kind string) bool { return inTrain(kind) && !settles(kind) })
+	return orUnknown(truth(!meets, f.drawn()), lacks)
 }
 
 func (f inflow) endsSafely() Value { return f.allEnd(mayEnd) }

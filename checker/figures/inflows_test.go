@@ -81,6 +81,35 @@ func TestJoinsUntreated(t *testing.T) {
 	}
 }
 
+// TestSettlesFirst: what meets a bed, soil or a pond has come through a settling
+// basin or a filter; a surge tank is neither.
+func TestSettlesFirst(t *testing.T) {
+	tests := map[string]struct {
+		source, between string
+		settles         bool
+	}{
+		"straight into the bed":    {`"to": "bed-1"`, ``, false},
+		"straight into mulch":      {`"to": "basin-1"`, ``, false},
+		"by a settling basin":      {`"to": "a"`, `{"id": "a", "kind": "settling basin", "outline": [[1, 1], [2, 1], [2, 2]], "to": "bed-1"},`, true},
+		"by a filter":              {`"to": "a"`, `{"id": "a", "kind": "filter", "at": [1, 1], "to": "bed-1"},`, true},
+		"by a surge tank":          {`"to": "a"`, `{"id": "a", "kind": "surge tank", "at": [1, 1], "to": "bed-1"},`, false},
+		"by a tank and then":       {`"to": "a"`, `{"id": "a", "kind": "surge tank", "at": [1, 1], "to": "b"}, {"id": "b", "kind": "settling basin", "outline": [[1, 1], [2, 1], [2, 2]], "to": "bed-1"},`, true},
+		"past it by an overflow":   {`"to": "a"`, `{"id": "a", "kind": "surge tank", "at": [1, 1], "to": "b", "overflow_to": "bed-1"}, {"id": "b", "kind": "filter", "at": [1, 1], "to": "bed-1"},`, false},
+		"one of two ways":          {`"to": [{"target": "a"}, {"target": "basin-1"}]`, `{"id": "a", "kind": "filter", "at": [1, 1], "to": "bed-1"},`, false},
+		"to the sewer":             {`"to": "sewer-1"`, ``, true},
+		"by a tank into the sewer": {`"to": "a"`, `{"id": "a", "kind": "surge tank", "at": [1, 1], "to": "sewer-1"},`, true},
+	}
+	for name, tt := range tests {
+		t.Run(name, func(t *testing.T) {
+			f := compute(t, train.with(entries{
+				"sources": `[{"id": "s", "kind": "kitchen sink", ` + tt.source + `}]`,
+				"parts":   "[" + tt.between + train["parts"][1:],
+			}))
+			requireKnown(t, f, "inflows", "s", map[string]any{"settles_first": tt.settles})
+		})
+	}
+}
+
 // TestBasinsThatDrainOn: a basin or trench ends a way only where no way leads on
 // from it.
 func TestBasinsThatDrainOn(t *testing.T) {
@@ -116,7 +145,7 @@ func TestInflowsWithAWayNotDrawn(t *testing.T) {
 			{"id": "basin-1", "kind": "mulch basin", "outline": [[24, 28], [26, 28], [26, 30]]}]`,
 	})
 	requireLacks(t, f, "inflows", "s", "enters_train", "/sources/0/to")
-	for _, field := range []string{"joins_untreated", "ends_safely", "ends_in_sewer", "ends", "unsafe_ends", "route"} {
+	for _, field := range []string{"joins_untreated", "settles_first", "ends_safely", "ends_in_sewer", "ends", "unsafe_ends", "route"} {
 		requireLacks(t, f, "inflows", "s", field, "/sources/0/to")
 	}
 	for _, field := range []string{"enters_train", "joins_untreated", "ends_safely", "ends_in_sewer", "ends"} {

@@ -24,6 +24,8 @@ var settlingTable = tabulate(
 		{Field{Name: "volume", Kind: Number, Dimension: quantity.Volume, Doc: "Water that it holds at its water level.", Formula: stageFormula, Source: prismoidal},
 			func(s *settling) Value { return s.volume }},
 		{Field{Name: "volume_by", Kind: Text, Doc: "What shows the volume.", Words: []string{sidesDrawn, volumeDrawn}}, func(s *settling) Value { return s.by }},
+		{Field{Name: "volume_per_occupant", Kind: Number, Dimension: quantity.Volume,
+			Doc: "Water that it holds for each occupant that the flow is worked out for.", Formula: "volume ÷ occupants"}, (*settling).volumePerOccupant},
 		{Field{Name: "flow", Kind: Number, Dimension: quantity.Flow, Doc: "Greywater a day that reaches it in the warm season.",
 			Formula: flowFormula, Source: householdFlow}, func(s *settling) Value { return s.mean }},
 		{Field{Name: "detention", Kind: Number, Dimension: quantity.Duration, Doc: "Nominal time that water stays at the mean flow.",
@@ -167,6 +169,11 @@ func (d *drawing) carried(given []gift) func(*part) Value {
 		}
 		return orUnknown(outOf(into[p.node], from...), d.network.lacks(d.network.above(p.node, open)))
 	}
+}
+
+func (s *settling) volumePerOccupant() Value {
+	people := s.drawing.occupants()
+	return outOf(s.volume.Number/people.Number, s.volume, people)
 }
 
 func (s *settling) detention() Value {

@@ -69,13 +69,14 @@ func TestTheSmallestGrainKept(t *testing.T) {
 func TestASettlingBasinByTheVolumeDrawn(t *testing.T) {
 	f := compute(t, settlers(`"volume": "6 m3", "sludge_depth": "0.3 m", "floor": ["9 m", "9 m", "9.1 m", "9.1 m"], "water_level": "9.8 m", `))
 	requireKnown(t, f, "settling", "basin-1", map[string]any{
-		"volume": 6.0, "volume_by": "volume as drawn", "area": 12.0, "water_depth": 0.8, "sludge_volume": 12 * 0.3,
+		"volume": 6.0, "volume_per_occupant": 1.5, "volume_by": "volume as drawn", "area": 12.0, "water_depth": 0.8, "sludge_volume": 12 * 0.3,
 	})
 }
 
 func TestWhatASettlingBasinLacks(t *testing.T) {
 	f := compute(t, settlers(``))
 	requireLacks(t, f, "settling", "basin-1", "volume", "/parts/0/side_slope", "/parts/0/rim_level", "/parts/0/floor", "/parts/0/water_level")
+	requireLacks(t, f, "settling", "basin-1", "volume_per_occupant", "/parts/0/side_slope", "/parts/0/rim_level", "/parts/0/floor", "/parts/0/water_level")
 	requireLacks(t, f, "settling", "basin-1", "sludge_volume", "/parts/0/sludge_depth")
 	requireLacks(t, compute(t, settlers(`"rim_level": "10 m", "floor": "9 m", "water_level": "11 m", "side_slope": "200 %",`)), "settling", "basin-1", "volume", "/parts/0/water_level")
 	requireLacks(t, compute(t, settlers(`"rim_level": "10 m", "floor": "9 m", "water_level": "9.8 m", "side_slope": "50 %",`)), "settling", "basin-1", "volume", "/parts/0/side_slope")

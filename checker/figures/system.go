@@ -14,6 +14,7 @@ var systemTable = tabulate(
 	[]column[*drawing]{
 		{Field{Name: "region", Kind: Text, Doc: "ISO 3166-2 code of the region."}, (*drawing).region},
 		{Field{Name: "sewage", Kind: Text, Doc: "What takes the house's sewage.", Words: []string{"sewer", "septic tank"}}, (*drawing).sewage},
+		{Field{Name: "basement", Kind: Truth, Doc: "Whether the dwelling has a basement, as stated."}, (*drawing).basement},
 		{Field{Name: "cross_connection", Kind: Truth, Doc: "Whether drinking water is joined to the greywater system other than through an air gap, as stated."},
 			(*drawing).crossConnection},
 		{Field{Name: "bedrooms", Kind: Number, Dimension: quantity.Number, Doc: "Bedrooms of the dwelling."}, (*drawing).bedrooms},
@@ -23,6 +24,9 @@ var systemTable = tabulate(
 		{Field{Name: "occupants", Kind: Number, Dimension: quantity.Number,
 			Doc:     "Occupants that the flow is worked out for.",
 			Formula: "the greater of the code's count and the occupants stated"}, (*drawing).occupants},
+		{Field{Name: "occupants_per_bedroom", Kind: Number, Dimension: quantity.Number,
+			Doc:     "Occupants that the flow is worked out for, for each bedroom.",
+			Formula: "occupants ÷ bedrooms"}, (*drawing).occupantsPerBedroom},
 		{Field{Name: "daily_flow", Kind: Number, Dimension: quantity.Flow,
 			Doc:     "Greywater a day that the fixtures on the system give.",
 			Formula: "occupants × (25 gal/d for bathing if on the system + 15 gal/d for laundry if on the system)", Source: householdFlow}, (*drawing).dailyFlow},
@@ -36,6 +40,10 @@ func (d *drawing) sewage() Value {
 		return unknown(Lack{"/dwelling/sewage", "sewage of the dwelling"})
 	}
 	return text(d.Dwelling.Sewage)
+}
+
+func (d *drawing) basement() Value {
+	return stated(d.Dwelling.Basement, "/dwelling", "basement", "the dwelling")
 }
 
 func (d *drawing) crossConnection() Value {
@@ -58,6 +66,13 @@ func (d *drawing) occupants() Value {
 	return number(float64(occupants(d.Dwelling)), inputs...)
 }
 
+// occupantsPerBedroom counts a dwelling without a bedroom as having one, as
+// OccupantsByBedrooms does.
+func (d *drawing) occupantsPerBedroom() Value {
+	people := d.occupants()
+	return number(people.Number/float64(max(d.Dwelling.Bedrooms, 1)), append(people.Inputs, bedroomsDrawn)...)
+}
+
 func (d *drawing) dailyFlow() Value {
 	return orUnknown(number(d.streams.total, d.streams.inputs...), d.streams.lacks)
 }
@@ -69,6 +84,10 @@ func (d *drawing) freezingMonths() Value {
 }
 
 func (d *drawing) bypassSeason() Value { return text(seasonText(d.season())) }
+
+func (d *drawing) hasBypassSeason() Value {
+	return truth(d.season() != nil)
+}
 
 func (d *drawing) bypassCovers() Value {
 	return d.ofFreezing(func(months []int) Value { return truth(len(leftOpen(months, d.season())) == 0) })

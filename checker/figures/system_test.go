@@ -53,6 +53,31 @@ func TestOccupantsAndDailyFlow(t *testing.T) {
 	}
 }
 
+func TestOccupantsPerBedroom(t *testing.T) {
+	tests := map[string]struct {
+		dwelling string
+		each     float64
+	}{
+		"by bedrooms":      {`{"bedrooms": 3, "sewage": "sewer"}`, 4.0 / 3},
+		"more stated":      {`{"bedrooms": 3, "occupants": 6, "sewage": "sewer"}`, 2},
+		"a single bedroom": {`{"bedrooms": 1, "sewage": "sewer"}`, 2},
+	}
+	for name, tt := range tests {
+		t.Run(name, func(t *testing.T) {
+			f := compute(t, train.with(entries{"dwelling": tt.dwelling}))
+			require.InDelta(t, tt.each, known(t, f, "system", "the system", "occupants_per_bedroom"), 1e-12)
+		})
+	}
+}
+
+func TestBasement(t *testing.T) {
+	for stated, want := range map[string]bool{"true": true, "false": false} {
+		f := compute(t, train.with(entries{"dwelling": `{"bedrooms": 3, "sewage": "sewer", "basement": ` + stated + `}`}))
+		requireKnown(t, f, "system", "the system", map[string]any{"basement": want})
+	}
+	requireLacks(t, compute(t, train), "system", "the system", "basement", "/dwelling/basement")
+}
+
 func TestDailyFlowCountsWhatIsOnTheSystem(t *testing.T) {
 	tests := map[string]struct {
 		sources string
@@ -84,7 +109,7 @@ func TestSystemLacks(t *testing.T) {
 	for _, field := range []string{"freezing_months", "any_month_freezes", "bypass_covers_freezing_months", "months_left_open"} {
 		requireLacks(t, f, "cold_season", "the cold season", field, "/site/climate/freezing_months")
 	}
-	requireKnown(t, f, "cold_season", "the cold season", map[string]any{"bypass_season": "none"})
+	requireKnown(t, f, "cold_season", "the cold season", map[string]any{"bypass_season": "none", "has_bypass_season": false})
 	requireKnown(t, f, "system", "the system", map[string]any{"region": "US-CO", "bedrooms": 2.0})
 }
 
@@ -117,7 +142,7 @@ func TestBypassSeason(t *testing.T) {
 			})
 			requireKnown(t, f, "cold_season", "the cold season", map[string]any{
 				"bypass_covers_freezing_months": tt.covers, "months_left_open": tt.open, "bypass_season": tt.season,
-				"any_month_freezes": tt.freezing != `[]`,
+				"has_bypass_season": tt.season != "none", "any_month_freezes": tt.freezing != `[]`,
 			})
 		})
 	}
