@@ -16,7 +16,7 @@
 #   caution: pathogens
 #   sources:
 #     - title: Regulation respecting waste water disposal systems for isolated dwellings, Q-2, r. 22
-#       place: s. 3
+#       place: s. 1 to 3
 #       standing: published
 package greysill.dispersal.treated_first
 

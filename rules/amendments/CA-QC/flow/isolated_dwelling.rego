@@ -12,7 +12,7 @@
 #     Ask the municipality which law applies: the greywater alone is {short} above what the regulation goes up to.
 #   sources:
 #     - title: Regulation respecting waste water disposal systems for isolated dwellings, Q-2, r. 22
-#       place: s. 2
+#       place: s. 1 to 3
 #       standing: published
 package greysill.flow.isolated_dwelling
 
