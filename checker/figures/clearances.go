@@ -12,7 +12,7 @@ import (
 var clearanceTables = []table{
 	clearance("well", "wells and springs", features("well", "spring")),
 	clearance("surface_water", "streams, lakes, ponds that are there already, wetlands", features("stream", "lake", "pond", "wetland")),
-	clearance("building", "buildings", features("building"), basement),
+	clearance("building", "buildings", features("building")),
 	clearance("property_line", "the boundary, measured from the inside; 0 when on or over it", propertyLine),
 	clearance("septic_tank", "septic tanks", features("septic tank")),
 	clearance("disposal_field", "sewage disposal fields and seepage pits", features("disposal field", "seepage pit")),
@@ -28,20 +28,12 @@ var clearanceTables = []table{
 	clearance("buried_line", "every buried service", func(d *drawing) []thing { return d.services }),
 }
 
-// basement is a field of clearances from buildings alone.
-var basement = column[pair]{
-	Field{Name: "basement", Kind: Truth, Doc: "Whether the house has a basement, as stated; the drawing does not say it of other buildings."},
-	func(p pair) Value {
-		return stated(p.part.drawing.Dwelling.Basement, "/dwelling", "basement", "the dwelling")
-	},
-}
-
-func clearance(name, what string, things func(*drawing) []thing, more ...column[pair]) table {
+func clearance(name, what string, things func(*drawing) []thing) table {
 	rows := func(d *drawing) []pair { return pairs(d.parts, things(d)) }
 	return tabulate(
 		List{Name: "clearances." + name, Doc: "Every part paired with " + what + ".", Subject: "a part and what it must keep clear of"},
 		rows, pair.subject,
-		slices.Concat([]column[pair]{
+		[]column[pair]{
 			{Field{Name: "part", Kind: Text, Doc: "The part's id."}, func(p pair) Value { return text(p.part.ID) }},
 			{Field{Name: "part_kind", Kind: Text, Doc: "The part's kind."}, func(p pair) Value { return p.part.kind() }},
 			{Field{Name: "works", Kind: Text,
@@ -55,7 +47,7 @@ func clearance(name, what string, things func(*drawing) []thing, more ...column[
 					"0 where they touch or overlap. Of what has an extent only the outline tells it.",
 				Formula: "least distance between the two shapes in plan"}, func(p pair) Value { return p.distance }},
 			{Field{Name: "touches", Kind: Truth, Doc: "Whether the two touch or overlap in plan."}, pair.touches},
-		}, more),
+		},
 	)
 }
 

@@ -51,16 +51,6 @@ func TestClearances(t *testing.T) {
 	}
 }
 
-// TestABuildingsBasement is that of the house, which the entry of the dwelling states.
-func TestABuildingsBasement(t *testing.T) {
-	for _, stated := range []string{"true", "false"} {
-		f := compute(t, yard.with(entries{"dwelling": `{"bedrooms": 2, "basement": ` + stated + `}`}))
-		requireKnown(t, f, "clearances.building", "bed-1 and house", map[string]any{"basement": stated == "true"})
-	}
-	f := compute(t, yard.with(entries{"dwelling": `{"bedrooms": 2}`}))
-	requireLacks(t, f, "clearances.building", "bed-1 and house", "basement", "/dwelling/basement")
-}
-
 func TestClearancesNameBothSides(t *testing.T) {
 	f := compute(t, yard)
 	requireKnown(t, f, "clearances.surface_water", "bed-1 and brook", map[string]any{

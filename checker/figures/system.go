@@ -14,6 +14,7 @@ var systemTable = tabulate(
 	[]column[*drawing]{
 		{Field{Name: "region", Kind: Text, Doc: "ISO 3166-2 code of the region."}, (*drawing).region},
 		{Field{Name: "sewage", Kind: Text, Doc: "What takes the house's sewage.", Words: []string{"sewer", "septic tank"}}, (*drawing).sewage},
+		{Field{Name: "basement", Kind: Truth, Doc: "Whether the dwelling has a basement, as stated."}, (*drawing).basement},
 		{Field{Name: "cross_connection", Kind: Truth, Doc: "Whether drinking water is joined to the greywater system other than through an air gap, as stated."},
 			(*drawing).crossConnection},
 		{Field{Name: "bedrooms", Kind: Number, Dimension: quantity.Number, Doc: "Bedrooms of the dwelling."}, (*drawing).bedrooms},
@@ -36,6 +37,10 @@ func (d *drawing) sewage() Value {
 		return unknown(Lack{"/dwelling/sewage", "sewage of the dwelling"})
 	}
 	return text(d.Dwelling.Sewage)
+}
+
+func (d *drawing) basement() Value {
+	return stated(d.Dwelling.Basement, "/dwelling", "basement", "the dwelling")
 }
 
 func (d *drawing) crossConnection() Value {

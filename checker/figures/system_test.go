@@ -53,6 +53,14 @@ func TestOccupantsAndDailyFlow(t *testing.T) {
 	}
 }
 
+func TestBasement(t *testing.T) {
+	for stated, want := range map[string]bool{"true": true, "false": false} {
+		f := compute(t, train.with(entries{"dwelling": `{"bedrooms": 3, "sewage": "sewer", "basement": ` + stated + `}`}))
+		requireKnown(t, f, "system", "the system", map[string]any{"basement": want})
+	}
+	requireLacks(t, compute(t, train), "system", "the system", "basement", "/dwelling/basement")
+}
+
 func TestDailyFlowCountsWhatIsOnTheSystem(t *testing.T) {
 	tests := map[string]struct {
 		sources string
