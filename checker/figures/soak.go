@@ -51,6 +51,11 @@ var soakageTable = tabulate(
 			Doc:     "Share of the mulch's volume that has to be pores so that they hold the surge; more than 1 where the surge is greater than the mulch itself.",
 			Formula: "surge volume ÷ volume of mulch", Source: Citation{Title: "A mulch basin holds the peak surge in its pores", Standing: Practice}},
 			func(s *soakage) Value { return s.porosityWanted() }},
+		{Field{Name: "treated_first", Kind: Truth,
+			Doc: "Whether all water used in the house that reaches it, in any season or by any overflow, has passed through a planted gravel bed; " +
+				"what a bed overflows has not. True when none reaches it."}, func(s *soakage) Value { return s.treatedFirst() }},
+		{Field{Name: "untreated_sources", Kind: Text,
+			Doc: "The sources in the house whose water reaches it untreated; \"none\" where none does."}, func(s *soakage) Value { return s.untreatedSources() }},
 		{Field{Name: "bottom_depth", Kind: Number, Dimension: quantity.Length, Doc: "Depth of its bottom below the ground, where it is greatest.",
 			Formula: "depth as drawn; else the greatest of ground − floor round the outline"}, func(s *soakage) Value { return s.bottomDepth() }},
 		{Field{Name: "above_groundwater", Kind: Number, Dimension: quantity.Length,

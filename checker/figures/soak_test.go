@@ -83,6 +83,23 @@ func TestWhatSoakageLacks(t *testing.T) {
 	require.Equal(t, "percolation of the site's soil within the range of International Plumbing Code, seepage", v.Lacks[0].Entry)
 }
 
+// TestWhatSoaksAwayUntreated: greywater that a bed has not cleaned reaches a part straight, or by a bed's overflow.
+func TestWhatSoaksAwayUntreated(t *testing.T) {
+	parts := `[
+		{"id": "bed-1", "kind": "planted gravel bed", "outline": [[14, 28], [20, 28], [20, 31], [14, 31]], "to": "soak-1", "overflow_to": "soak-2"},
+		{"id": "soak-1", "kind": "mulch basin", "outline": [[24, 28], [26, 28], [26, 30]]},
+		{"id": "soak-2", "kind": "infiltration trench", "path": [[10, 10], [30, 10]], "width": "0.5 m"},
+		{"id": "soak-3", "kind": "mulch basin", "outline": [[34, 28], [36, 28], [36, 30]]}
+	]`
+	f := compute(t, entries{"sources": `[{"id": "shower-1", "kind": "shower", "to": "bed-1"}, {"id": "tub-1", "kind": "bathtub", "to": "soak-3"}]`, "parts": parts})
+	requireKnown(t, f, "soakage", "soak-1", map[string]any{"treated_first": true, "untreated_sources": "none"})
+	requireKnown(t, f, "soakage", "soak-2", map[string]any{"treated_first": false, "untreated_sources": "shower-1"})
+	requireKnown(t, f, "soakage", "soak-3", map[string]any{"treated_first": false, "untreated_sources": "tub-1"})
+
+	f = compute(t, entries{"sources": `[{"id": "shower-1", "kind": "shower"}]`, "parts": parts})
+	requireLacks(t, f, "soakage", "soak-1", "treated_first", "/sources/0/to")
+}
+
 // TestATrenchThatOnlyOverflowsReach has no area wanted, and no ratio to it.
 func TestATrenchThatOnlyOverflowsReach(t *testing.T) {
 	f := compute(t, train.with(entries{"site": siteWith(`"soil": ` + loam)}))

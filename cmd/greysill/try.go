@@ -80,10 +80,18 @@ func tried(c console, dir string, t *ruletest.Trial) int {
 		fmt.Fprintf(c.out, "%s: %d wrong\n", dir, len(t.Problems))
 		return exitFail
 	}
-	said := fmt.Sprintf("%d rules of its own, %d tests pass and reach every line, %d changes tried, none yields a pass", len(t.Rules), t.Tests, t.Changes)
+	said := fmt.Sprintf("%s of its own, %d tests pass and reach every line, %d changes tried, none yields a pass", count(len(t.Rules), "rule"), t.Tests, t.Changes)
 	if t.Amendment != nil {
-		said = fmt.Sprintf("%s, sets %d limits and has ", t.Amendment.Name, len(t.Amendment.Limits)) + said
+		said = fmt.Sprintf("%s, sets %s and has ", t.Amendment.Name, count(len(t.Amendment.Limits), "limit")) + said
 	}
 	fmt.Fprintf(c.out, "%s: %s\n", dir, said)
 	return exitPass
+}
+
+// count gives a number with its noun: "1 rule", "3 rules".
+func count(n int, noun string) string {
+	if n == 1 {
+		return "1 " + noun
+	}
+	return fmt.Sprintf("%d %ss", n, noun)
 }
