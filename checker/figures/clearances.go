@@ -4,13 +4,14 @@ import (
 	"math"
 	"slices"
 
+	"greysill/checker/design"
 	"greysill/checker/quantity"
 )
 
 // clearanceTables has one list for each group of things that rules keep clear
 // of.
 var clearanceTables = []table{
-	clearance("well", "wells and springs", features("well", "spring")),
+	clearance("well", "wells and springs", features("well", "spring"), public, grouted),
 	clearance("surface_water", "streams, lakes, ponds that are there already, wetlands", features("stream", "lake", "pond", "wetland")),
 	clearance("building", "buildings", features("building")),
 	clearance("property_line", "the boundary, measured from the inside; 0 when on or over it", propertyLine),
@@ -28,12 +29,30 @@ var clearanceTables = []table{
 	clearance("buried_line", "every buried service", func(d *drawing) []thing { return d.services }),
 }
 
-func clearance(name, what string, things func(*drawing) []thing) table {
+// What is said of wells and springs alone.
+var (
+	public = column[pair]{
+		Field{Name: "public", Kind: Truth, Doc: "Whether the well or spring serves the public, as stated."},
+		func(p pair) Value { return p.wellhead(func(f *design.Feature) *bool { return f.Public }, "public") },
+	}
+	grouted = column[pair]{
+		Field{Name: "grouted", Kind: Truth, Doc: "Whether its casing is sealed with grout against water from the surface, as stated."},
+		func(p pair) Value { return p.wellhead(func(f *design.Feature) *bool { return f.Grouted }, "grouted") },
+	}
+)
+
+func (p pair) wellhead(says func(*design.Feature) *bool, entry string) Value {
+	features := p.part.drawing.Site.Features
+	i := slices.IndexFunc(features, func(f design.Feature) bool { return f.Pointer == p.thing.pointer })
+	return stated(says(&features[i]), p.thing.pointer, entry, p.thing.id)
+}
+
+func clearance(name, what string, things func(*drawing) []thing, more ...column[pair]) table {
 	rows := func(d *drawing) []pair { return pairs(d.parts, things(d)) }
 	return tabulate(
 		List{Name: "clearances." + name, Doc: "Every part paired with " + what + ".", Subject: "a part and what it must keep clear of"},
 		rows, pair.subject,
-		[]column[pair]{
+		slices.Concat([]column[pair]{
 			{Field{Name: "part", Kind: Text, Doc: "The part's id."}, func(p pair) Value { return text(p.part.ID) }},
 			{Field{Name: "part_kind", Kind: Text, Doc: "The part's kind."}, func(p pair) Value { return p.part.kind() }},
 			{Field{Name: "works", Kind: Text,
@@ -47,7 +66,7 @@ func clearance(name, what string, things func(*drawing) []thing) table {
 					"0 where they touch or overlap. Of what has an extent only the outline tells it.",
 				Formula: "least distance between the two shapes in plan"}, func(p pair) Value { return p.distance }},
 			{Field{Name: "touches", Kind: Truth, Doc: "Whether the two touch or overlap in plan."}, pair.touches},
-		},
+		}, more),
 	)
 }
 

@@ -13,6 +13,9 @@ var holdingTable = tabulate(
 			Doc: "Whether every way that its overflow takes ends in a sewer or septic connection, " +
 				"or in a mulch basin or infiltration trench that drains no further; false when no overflow is drawn."},
 			(*part).overflowEndsSafely},
+		{Field{Name: "overflow_ends_in_sewer", Kind: Truth,
+			Doc: "Whether every way that its overflow takes ends in a sewer or septic connection; false when no overflow is drawn."},
+			(*part).overflowEndsInSewer},
 		{Field{Name: "overflow_route", Kind: Text, Doc: "Where its overflow goes, part by part; \"none\" where none is drawn."}, (*part).overflowRoute},
 	},
 )
@@ -26,8 +29,12 @@ func (p *part) hasOverflow() Value {
 	return truth(len(p.overflow()) > 0, p.overflowDrawn()...)
 }
 
-func (p *part) overflowEndsSafely() Value {
-	ends, lacks := p.drawing.network.allEnd(p.overflow(), mayEnd, never)
+func (p *part) overflowEndsSafely() Value { return p.overflowEnds(mayEnd) }
+
+func (p *part) overflowEndsInSewer() Value { return p.overflowEnds(leaves) }
+
+func (p *part) overflowEnds(end func(kind string) bool) Value {
+	ends, lacks := p.drawing.network.allEnd(p.overflow(), end, never)
 	return orUnknown(truth(ends, p.overflowDrawn()...), lacks)
 }
 

@@ -11,23 +11,25 @@ func TestHoldings(t *testing.T) {
 		overflow string
 		has      bool
 		safe     bool
+		sewer    bool
 		route    string
 	}{
-		"to the sewer":              {`, "overflow_to": "sewer-1"`, true, true, "bed-1 → sewer-1"},
-		"none":                      {``, false, false, "none"},
-		"to a basin":                {`, "overflow_to": "basin-1"`, true, true, "bed-1 → basin-1"},
-		"to a brook":                {`, "overflow_to": "brook"`, true, false, "bed-1 → brook"},
-		"by a pipe to a brook":      {`, "overflow_to": "over-1"`, true, false, "bed-1 → over-1 → brook"},
-		"one way to a brook":        {`, "overflow_to": [{"target": "basin-1"}, {"target": "over-1"}]`, true, false, "bed-1 → basin-1; bed-1 → over-1 → brook"},
-		"to a pond that spills":     {`, "overflow_to": "pond-1"`, true, false, "bed-1 → pond-1 → basin-1; pond-1 → over-1 → brook"},
-		"to a tank with a safe end": {`, "overflow_to": "tank-2"`, true, true, "bed-1 → tank-2 → sewer-1; tank-2 → basin-1"},
+		"to the sewer":              {`, "overflow_to": "sewer-1"`, true, true, true, "bed-1 → sewer-1"},
+		"none":                      {``, false, false, false, "none"},
+		"to a basin":                {`, "overflow_to": "basin-1"`, true, true, false, "bed-1 → basin-1"},
+		"to a brook":                {`, "overflow_to": "brook"`, true, false, false, "bed-1 → brook"},
+		"by a pipe to a brook":      {`, "overflow_to": "over-1"`, true, false, false, "bed-1 → over-1 → brook"},
+		"one way to a brook":        {`, "overflow_to": [{"target": "basin-1"}, {"target": "over-1"}]`, true, false, false, "bed-1 → basin-1; bed-1 → over-1 → brook"},
+		"to a pond that spills":     {`, "overflow_to": "pond-1"`, true, false, false, "bed-1 → pond-1 → basin-1; pond-1 → over-1 → brook"},
+		"to a tank with a safe end": {`, "overflow_to": "tank-2"`, true, true, false, "bed-1 → tank-2 → sewer-1; tank-2 → basin-1"},
 	}
 	for name, tt := range tests {
 		t.Run(name, func(t *testing.T) {
 			f := compute(t, overflowing(tt.overflow))
 			require.Equal(t, []string{"bed-1", "pond-1", "tank-2"}, subjects(f, "holdings"))
 			requireKnown(t, f, "holdings", "bed-1", map[string]any{
-				"kind": "planted gravel bed", "has_overflow": tt.has, "overflow_ends_safely": tt.safe, "overflow_route": tt.route,
+				"kind": "planted gravel bed", "has_overflow": tt.has, "overflow_ends_safely": tt.safe, "overflow_ends_in_sewer": tt.sewer,
+				"overflow_route": tt.route,
 			})
 		})
 	}
@@ -72,5 +74,6 @@ func overflowing(overflow string) entries {
 func TestAnOverflowNotDrawnToItsEnd(t *testing.T) {
 	f := compute(t, overflowing(`, "overflow_to": "over-2"`))
 	requireLacks(t, f, "holdings", "bed-1", "overflow_ends_safely", "/parts/5/to")
+	requireLacks(t, f, "holdings", "bed-1", "overflow_ends_in_sewer", "/parts/5/to")
 	requireKnown(t, f, "holdings", "bed-1", map[string]any{"has_overflow": true, "overflow_route": "bed-1 → over-2"})
 }
