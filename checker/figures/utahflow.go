@@ -42,7 +42,7 @@ func UtahFlowOf(bedrooms int, kinds []string) float64 {
 func (d *drawing) utahFlow() Value {
 	inputs, kinds := []Input{bedroomsDrawn}, []string{}
 	for _, i := range d.streams.all() {
-		inputs = append(inputs, entryOf(&d.Sources[i], "kind"))
+		inputs = append(inputs, Input{Name: d.Sources[i].ID, Pointer: d.Sources[i].Pointer + "/kind"})
 		kinds = append(kinds, d.Sources[i].Kind)
 	}
 	flow := UtahFlow(d.Dwelling.Bedrooms)
