@@ -11,7 +11,7 @@ import (
 // clearanceTables has one list for each group of things that rules keep clear
 // of.
 var clearanceTables = []table{
-	clearance("well", "wells and springs", features("well", "spring"), public, grouted),
+	clearance("well", "wells and springs", features("well", "spring"), serves, casing),
 	clearance("surface_water", "streams, lakes, ponds that are there already, wetlands", features("stream", "lake", "pond", "wetland")),
 	clearance("building", "buildings", features("building")),
 	clearance("property_line", "the boundary, measured from the inside; 0 when on or over it", propertyLine),
@@ -31,20 +31,33 @@ var clearanceTables = []table{
 
 // What is said of wells and springs alone.
 var (
-	public = column[pair]{
-		Field{Name: "public", Kind: Truth, Doc: "Whether the well or spring serves the public, as stated."},
-		func(p pair) Value { return p.wellhead(func(f *design.Feature) *bool { return f.Public }, "public") },
+	serves = column[pair]{
+		Field{Name: "serves", Kind: Text, Doc: "Whom the well or spring serves, as stated.", Words: []string{"the public", "a household"}},
+		func(p pair) Value {
+			return p.wellhead("public", func(f *design.Feature) *bool { return f.Public }, "the public", "a household")
+		},
 	}
-	grouted = column[pair]{
-		Field{Name: "grouted", Kind: Truth, Doc: "Whether its casing is sealed with grout against water from the surface, as stated."},
-		func(p pair) Value { return p.wellhead(func(f *design.Feature) *bool { return f.Grouted }, "grouted") },
+	casing = column[pair]{
+		Field{Name: "casing", Kind: Text, Doc: "Whether its casing is sealed with grout against water from the surface, as stated.",
+			Words: []string{"grouted", "not grouted"}},
+		func(p pair) Value {
+			return p.wellhead("grouted", func(f *design.Feature) *bool { return f.Grouted }, "grouted", "not grouted")
+		},
 	}
 )
 
-func (p pair) wellhead(says func(*design.Feature) *bool, entry string) Value {
+// wellhead words a yes or no that is stated of a well or spring.
+func (p pair) wellhead(entry string, says func(*design.Feature) *bool, ifSo, ifNot string) Value {
 	features := p.part.drawing.Site.Features
-	i := slices.IndexFunc(features, func(f design.Feature) bool { return f.Pointer == p.thing.pointer })
-	return stated(says(&features[i]), p.thing.pointer, entry, p.thing.id)
+	f := &features[slices.IndexFunc(features, func(f design.Feature) bool { return f.Pointer == p.thing.pointer })]
+	v := stated(says(f), p.thing.pointer, entry, p.thing.id)
+	switch {
+	case !v.Known():
+		return v
+	case *says(f):
+		return text(ifSo, v.Inputs...)
+	}
+	return text(ifNot, v.Inputs...)
 }
 
 func clearance(name, what string, things func(*drawing) []thing, more ...column[pair]) table {

@@ -71,10 +71,10 @@ func TestWellsSayWhomTheyServe(t *testing.T) {
 		{"id": "spring-1", "kind": "spring", "at": [17, 29], "public": false, "grouted": true}
 	]}`})
 	f := compute(t, wells)
-	requireKnown(t, f, "clearances.well", "bed-1 and well-1", map[string]any{"public": true, "grouted": false})
-	requireKnown(t, f, "clearances.well", "bed-1 and spring-1", map[string]any{"public": false, "grouted": true})
-	requireLacks(t, compute(t, yard), "clearances.well", "bed-1 and spring-1", "public", "/site/features/1/public")
-	requireLacks(t, compute(t, yard), "clearances.well", "bed-1 and spring-1", "grouted", "/site/features/1/grouted")
+	requireKnown(t, f, "clearances.well", "bed-1 and well-1", map[string]any{"serves": "the public", "casing": "not grouted"})
+	requireKnown(t, f, "clearances.well", "bed-1 and spring-1", map[string]any{"serves": "a household", "casing": "grouted"})
+	requireLacks(t, compute(t, yard), "clearances.well", "bed-1 and spring-1", "serves", "/site/features/1/public")
+	requireLacks(t, compute(t, yard), "clearances.well", "bed-1 and spring-1", "casing", "/site/features/1/grouted")
 }
 
 func TestWorks(t *testing.T) {
