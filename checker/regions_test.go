@@ -77,3 +77,70 @@ func checkRegion(t *testing.T, book *rulebook.Book, written regionText) {
 	}
 	require.ElementsMatch(t, book.Amendments()[0].Limits, named, "every limit of the amendment is held against a text")
 }
+
+// TestRegionsDifferByTheirAmendmentsAlone judges one design under five regions: what is
+// found differs from what the base finds for the rules that the region's amendment
+// touches, and for no others.
+func TestRegionsDifferByTheirAmendmentsAlone(t *testing.T) {
+	base := verdictIn(t, "")
+	for _, code := range []string{"US-UT", "US-WA", "US-NV", "US-MA", "CA-ON"} {
+		t.Run(code, func(t *testing.T) {
+			book, err := regionalBooks().In(t.Context(), code)
+			require.NoError(t, err)
+			touched := touchedBy(book)
+			there := verdictIn(t, code)
+			differ := 0
+			for key, found := range there {
+				if base[key] != found {
+					differ++
+					require.Contains(t, touched, key[0], "%s %s: %s, by the base %s", key[0], key[1], found, base[key])
+				}
+			}
+			for key := range base {
+				if _, still := there[key]; !still {
+					require.Contains(t, touched, key[0])
+				}
+			}
+			require.Positive(t, differ)
+		})
+	}
+}
+
+// touchedBy gives the rules that the amendments of a book set, change or set aside, or
+// whose limits they set.
+func touchedBy(b *rulebook.Book) []string {
+	var touched []string
+	for _, a := range b.Amendments() {
+		for _, r := range b.Rules() {
+			byLimit := slices.ContainsFunc(r.Measures, func(m rulebook.Measure) bool { return slices.Contains(a.Limits, m.Limit) })
+			if r.SetBy == a.Name || len(r.Changes) > 0 || byLimit {
+				touched = append(touched, r.ID)
+			}
+		}
+	}
+	for _, s := range b.SetAside() {
+		touched = append(touched, s.Rule)
+	}
+	return touched
+}
+
+// verdictIn words every finding on the passing example in a region, by rule and
+// subject, with its margins.
+func verdictIn(t *testing.T, code string) map[[2]string]string {
+	t.Helper()
+	text, err := os.ReadFile(passing)
+	require.NoError(t, err)
+	d, problems := design.Read(passing, text)
+	require.Empty(t, problems)
+	book, err := regionalBooks().In(t.Context(), code)
+	require.NoError(t, err)
+	found := map[[2]string]string{}
+	for _, f := range book.Judge(t.Context(), figures.Compute(d), time.Time{}).Findings {
+		said := string(f.Status)
+		for _, m := range f.Measured {
+			said += fmt.Sprintf(" %s %.9g", m.Measure.Field.Name, m.Margin)
+		}
+		found[[2]string{f.Rule.ID, f.Item.Subject.Name}] = said
+	}
+	return found
+}

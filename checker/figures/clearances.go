@@ -4,13 +4,14 @@ import (
 	"math"
 	"slices"
 
+	"greysill/checker/design"
 	"greysill/checker/quantity"
 )
 
 // clearanceTables has one list for each group of things that rules keep clear
 // of.
 var clearanceTables = []table{
-	clearance("well", "wells and springs", features("well", "spring")),
+	clearance("well", "wells and springs", features("well", "spring"), serves, casing),
 	clearance("surface_water", "streams, lakes, ponds that are there already, wetlands", features("stream", "lake", "pond", "wetland")),
 	clearance("building", "buildings", features("building")),
 	clearance("property_line", "the boundary, measured from the inside; 0 when on or over it", propertyLine),
@@ -28,12 +29,43 @@ var clearanceTables = []table{
 	clearance("buried_line", "every buried service", func(d *drawing) []thing { return d.services }),
 }
 
-func clearance(name, what string, things func(*drawing) []thing) table {
+// What is said of wells and springs alone.
+var (
+	serves = column[pair]{
+		Field{Name: "serves", Kind: Text, Doc: "Whom the well or spring serves, as stated.", Words: []string{"the public", "a household"}},
+		func(p pair) Value {
+			return p.wellhead("public", func(f *design.Feature) *bool { return f.Public }, "the public", "a household")
+		},
+	}
+	casing = column[pair]{
+		Field{Name: "casing", Kind: Text, Doc: "Whether its casing is sealed with grout against water from the surface, as stated.",
+			Words: []string{"grouted", "not grouted"}},
+		func(p pair) Value {
+			return p.wellhead("grouted", func(f *design.Feature) *bool { return f.Grouted }, "grouted", "not grouted")
+		},
+	}
+)
+
+// wellhead words a yes or no that is stated of a well or spring.
+func (p pair) wellhead(entry string, says func(*design.Feature) *bool, ifSo, ifNot string) Value {
+	features := p.part.drawing.Site.Features
+	f := &features[slices.IndexFunc(features, func(f design.Feature) bool { return f.Pointer == p.thing.pointer })]
+	v := stated(says(f), p.thing.pointer, entry, p.thing.id)
+	switch {
+	case !v.Known():
+		return v
+	case *says(f):
+		return text(ifSo, v.Inputs...)
+	}
+	return text(ifNot, v.Inputs...)
+}
+
+func clearance(name, what string, things func(*drawing) []thing, more ...column[pair]) table {
 	rows := func(d *drawing) []pair { return pairs(d.parts, things(d)) }
 	return tabulate(
 		List{Name: "clearances." + name, Doc: "Every part paired with " + what + ".", Subject: "a part and what it must keep clear of"},
 		rows, pair.subject,
-		[]column[pair]{
+		slices.Concat([]column[pair]{
 			{Field{Name: "part", Kind: Text, Doc: "The part's id."}, func(p pair) Value { return text(p.part.ID) }},
 			{Field{Name: "part_kind", Kind: Text, Doc: "The part's kind."}, func(p pair) Value { return p.part.kind() }},
 			{Field{Name: "works", Kind: Text,
@@ -47,7 +79,7 @@ func clearance(name, what string, things func(*drawing) []thing) table {
 					"0 where they touch or overlap. Of what has an extent only the outline tells it.",
 				Formula: "least distance between the two shapes in plan"}, func(p pair) Value { return p.distance }},
 			{Field{Name: "touches", Kind: Truth, Doc: "Whether the two touch or overlap in plan."}, pair.touches},
-		},
+		}, more),
 	)
 }
 

@@ -64,6 +64,19 @@ func TestClearancesNameBothSides(t *testing.T) {
 	require.Empty(t, f.List("clearances.pool"))
 }
 
+func TestWellsSayWhomTheyServe(t *testing.T) {
+	wells := yard.with(entries{"site": `{"grid": {"unit": "m"}, "boundary": [[0, 0], [60, 0], [60, 40], [0, 40]], "features": [
+		{"id": "house", "kind": "building", "outline": [[2, 33], [17, 33], [17, 38], [2, 38]]},
+		{"id": "well-1", "kind": "well", "at": [23, 35], "public": true, "grouted": false},
+		{"id": "spring-1", "kind": "spring", "at": [17, 29], "public": false, "grouted": true}
+	]}`})
+	f := compute(t, wells)
+	requireKnown(t, f, "clearances.well", "bed-1 and well-1", map[string]any{"serves": "the public", "casing": "not grouted"})
+	requireKnown(t, f, "clearances.well", "bed-1 and spring-1", map[string]any{"serves": "a household", "casing": "grouted"})
+	requireLacks(t, compute(t, yard), "clearances.well", "bed-1 and spring-1", "serves", "/site/features/1/public")
+	requireLacks(t, compute(t, yard), "clearances.well", "bed-1 and spring-1", "casing", "/site/features/1/grouted")
+}
+
 func TestWorks(t *testing.T) {
 	want := map[string]string{
 		"surge tank": "tank", "filter": "tank",

@@ -17,6 +17,14 @@ var demandTable = tabulate(
 			Formula: "occupants × (25 gal/d for bathing if on the system + 15 gal/d for laundry if on the system)", Source: householdFlow}, (*drawing).dailyFlow},
 		{Field{Name: "daily_flow_by_fixture", Kind: Number, Dimension: quantity.Flow, Doc: "Greywater a day, counted by the use of each fixture on the system.",
 			Formula: "Σ volume for each use × uses a day"}, (*drawing).flowByFixture},
+		{Field{Name: "utah_flow", Kind: Number, Dimension: quantity.Flow,
+			Doc: "Greywater a day that Utah's tables count by bedrooms, and by the fixtures where only bathing or only laundry is on the system. " +
+				"A dwelling of fewer than two bedrooms counts as one of two.",
+			Formula: "160 gal/d for two bedrooms, 240 for three and 40 for each further one; of a part of it, for each bedroom, " +
+				"30 gal/d for laundry, 50 for showers and bathtubs, 5 for washbasins, if on the system", Source: utahFlow}, (*drawing).utahFlow},
+		{Field{Name: "utah_flow_share", Kind: Number, Dimension: quantity.Share,
+			Doc:     "The flow by occupants, which everything is worked out for, as a share of what Utah's tables count.",
+			Formula: "flow by occupants ÷ flow by Utah's tables", Source: utahFlow}, (*drawing).utahFlowShare},
 		{Field{Name: "stated_flow", Kind: Number, Dimension: quantity.Flow, Doc: "Greywater a day, as stated for the dwelling."}, (*drawing).statedFlow},
 		{Field{Name: "states_flow", Kind: Truth, Doc: "Whether a greywater flow is stated for the dwelling."},
 			func(d *drawing) Value { return truth(d.Dwelling.StatedFlow.Given()) }},

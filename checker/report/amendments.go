@@ -84,12 +84,13 @@ func added(a *rulebook.Amendment, r *rulebook.Rule) string {
 
 // levelled words a change of what a rule amounts to.
 func levelled(c *rulebook.LevelChange) string {
-	text := "The rule " + c.Rule
+	text, and := "The rule "+c.Rule, " "
 	if c.Level != c.OldLevel {
-		text += fmt.Sprintf(" %s where it is not proved to hold (the base: %s)", consequence(c.Level), consequence(c.OldLevel))
+		text += and + fmt.Sprintf("%s where it is not proved to hold (the base: %s)", consequence(c.Level), consequence(c.OldLevel))
+		and = ", and "
 	}
 	if c.NotShown != c.OldNotShown {
-		text += fmt.Sprintf(" %s where the design does not show enough (the base: %s)", consequence(c.NotShown), consequence(c.OldNotShown))
+		text += and + fmt.Sprintf("%s where the design does not show enough (the base: %s)", consequence(c.NotShown), consequence(c.OldNotShown))
 	}
 	return text + ": " + sentence(c.Reason) + " " + sentence(citation(c.Source))
 }
