@@ -2,13 +2,18 @@ package checker_test
 
 import (
 	"encoding/json"
+	"fmt"
 	"math"
 	"os"
 	"path/filepath"
+	"slices"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/require"
 
+	"greysill/checker/design"
+	"greysill/checker/figures"
 	"greysill/checker/quantity"
 	"greysill/checker/rulebook"
 	"greysill/checker/rulebook/ruletest"
