@@ -137,6 +137,7 @@ var planted = []found{
 	{"drains/marked", "pipe-7", rulebook.Warn},
 	{"drains/diameter", "pipe-7", rulebook.Warn},
 	{"drains/joins_fall", "pipe-2 to settling-1", rulebook.Fail},
+	{"drains/pipe_drawn", "surge-1 to sewer-1", rulebook.Fail},
 }
 
 func TestFaultyExampleFailsForItsFaultsOnly(t *testing.T) {

@@ -10,7 +10,7 @@ import (
 // clearanceTables has one list for each group of things that rules keep clear
 // of.
 var clearanceTables = []table{
-	clearance("well", "wells and springs", features("well", "spring")),
+	clearance("well", "wells and springs", features("well", "spring"), wellColumns...),
 	clearance("surface_water", "streams, lakes, ponds that are there already, wetlands", features("stream", "lake", "pond", "wetland")),
 	clearance("building", "buildings", features("building")),
 	clearance("property_line", "the boundary, measured from the inside; 0 when on or over it", propertyLine),
@@ -28,12 +28,20 @@ var clearanceTables = []table{
 	clearance("buried_line", "every buried service", func(d *drawing) []thing { return d.services }),
 }
 
-func clearance(name, what string, things func(*drawing) []thing) table {
+// wellColumns are what more is to know of a well or spring.
+var wellColumns = []column[pair]{
+	{Field{Name: "public", Kind: Truth, Doc: "Whether it serves the public, as stated."},
+		func(p pair) Value { return p.thing.stated("public", p.thing.feature.Public) }},
+	{Field{Name: "grouted", Kind: Truth, Doc: "Whether its casing is sealed with grout against water from the surface, as stated."},
+		func(p pair) Value { return p.thing.stated("grouted", p.thing.feature.Grouted) }},
+}
+
+func clearance(name, what string, things func(*drawing) []thing, more ...column[pair]) table {
 	rows := func(d *drawing) []pair { return pairs(d.parts, things(d)) }
 	return tabulate(
 		List{Name: "clearances." + name, Doc: "Every part paired with " + what + ".", Subject: "a part and what it must keep clear of"},
 		rows, pair.subject,
-		[]column[pair]{
+		append([]column[pair]{
 			{Field{Name: "part", Kind: Text, Doc: "The part's id."}, func(p pair) Value { return text(p.part.ID) }},
 			{Field{Name: "part_kind", Kind: Text, Doc: "The part's kind."}, func(p pair) Value { return p.part.kind() }},
 			{Field{Name: "works", Kind: Text,
@@ -47,7 +55,7 @@ func clearance(name, what string, things func(*drawing) []thing) table {
 					"0 where they touch or overlap. Of what has an extent only the outline tells it.",
 				Formula: "least distance between the two shapes in plan"}, func(p pair) Value { return p.distance }},
 			{Field{Name: "touches", Kind: Truth, Doc: "Whether the two touch or overlap in plan."}, pair.touches},
-		},
+		}, more...),
 	)
 }
 
@@ -89,6 +97,9 @@ func (p pair) touches() Value {
 	return orUnknown(truth(p.distance.Number == 0, p.distance.Inputs...), p.distance.Lacks)
 }
 
+// stated gives a yes or no that the document gives of the thing.
+func (t *thing) stated(entry string, says *bool) Value { return stated(says, t.pointer, entry, t.id) }
+
 // features picks the features of some kinds.
 func features(kinds ...string) func(*drawing) []thing {
 	return func(d *drawing) []thing { return only(d.features, kinds...) }
@@ -111,5 +122,5 @@ func waterService(d *drawing) []thing {
 const propertyLineKind = "property line"
 
 func propertyLine(d *drawing) []thing {
-	return []thing{{"boundary", propertyLineKind, boundaryPointer, boundaryPointer, d.boundary, true}}
+	return []thing{{"boundary", propertyLineKind, boundaryPointer, boundaryPointer, d.boundary, true, nil}}
 }
