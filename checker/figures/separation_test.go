@@ -18,7 +18,9 @@ func TestHeightAboveGroundwaterAndRock(t *testing.T) {
 		`, "depth": "0.4 m"`: 0.4,
 		`, "floor": "9.8 m"`: 10.6 - 9.8, // at the uphill edge
 		`, "floor": "10 m", "edge_levels": ["10.5 m", "10.7 m", "10.7 m", "10.5 m"]`: 10.7 - 10,
-		`, "depth": "1.2 m"`: 1.2,
+		`, "depth": "1.2 m"`:                   1.2,
+		`, "depth": "0.4 m", "floor": "9.8 m"`: 10.6 - 9.8, // the deeper of two that differ
+		`, "depth": "1.2 m", "floor": "9.8 m"`: 1.2,
 	} {
 		requireKnown(t, compute(t, soaking(soil, basin)), "soakage", "basin-1", map[string]any{
 			"bottom_depth": bottom, "above_groundwater": 2 - bottom, "above_bedrock": 0.9 - bottom,
