@@ -100,6 +100,7 @@ var planted = []found{
 	{"exposure/standing_time", "surge-1", rulebook.Warn},
 	{"exposure/storm_surfacing", "bed-1", rulebook.Warn},
 	{"exposure/mosquitoes", "surge-1", rulebook.Warn},
+	{"exposure/childproof_lid", "surge-1", rulebook.Fail},
 	{"exposure/open_water_permit", "settling-1", rulebook.Warn},
 	{"exposure/open_water_permit", "pond-1", rulebook.Warn},
 	{"settling/ahead_of_pond", "pond-1", rulebook.Warn},

@@ -8,7 +8,11 @@ import (
 // bottomDepth is how deep the part is dug into the ground: where both its depth
 // and its floor are drawn, by the deeper of the two.
 func (p *part) bottomDepth() Value {
-	return deeper(p.entry("depth", p.Depth), len(p.Floor) > 0, p.hole().greatestDepth)
+	down := p.hole().greatestDepth
+	if len(p.Outline) == 0 {
+		down = p.downToFloor
+	}
+	return deeper(p.entry("depth", p.Depth), len(p.Floor) > 0, down)
 }
 
 // deeper gives the depth as drawn, or that of the floor where it is drawn and

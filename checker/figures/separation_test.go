@@ -28,6 +28,15 @@ func TestHeightAboveGroundwaterAndRock(t *testing.T) {
 	}
 }
 
+// TestDepthOfATrenchDrawnAsALine: the ground under its middle line rises to 10.6 m.
+func TestDepthOfATrenchDrawnAsALine(t *testing.T) {
+	e := soaking(`, "soil": {"groundwater_depth": "2 m"}`, ``)
+	for more, bottom := range map[string]float64{`"floor": "9.8 m"`: 10.6 - 9.8, `"depth": "0.4 m", "floor": "9.8 m"`: 10.6 - 9.8, `"depth": "0.4 m"`: 0.4} {
+		e["parts"] = `[{"id": "trench-1", "kind": "infiltration trench", "path": [[2, 2], [6, 2]], "width": "0.5 m", ` + more + `}]`
+		requireKnown(t, compute(t, e), "soakage", "trench-1", map[string]any{"bottom_depth": bottom, "above_groundwater": 2 - bottom})
+	}
+}
+
 func TestHeightAboveGroundwaterNotShown(t *testing.T) {
 	f := compute(t, soaking(``, ``))
 	requireLacks(t, f, "soakage", "basin-1", "bottom_depth", "/parts/0/depth")
