@@ -101,6 +101,7 @@ var planted = []found{
 	{"exposure/standing_time", "surge-1", rulebook.Warn},
 	{"exposure/storm_surfacing", "bed-1", rulebook.Warn},
 	{"exposure/mosquitoes", "surge-1", rulebook.Warn},
+	{"exposure/childproof_lid", "surge-1", rulebook.Fail},
 	{"exposure/open_water_permit", "settling-1", rulebook.Warn},
 	{"exposure/open_water_permit", "pond-1", rulebook.Warn},
 	{"settling/ahead_of_pond", "pond-1", rulebook.Warn},
@@ -138,6 +139,7 @@ var planted = []found{
 	{"drains/marked", "pipe-7", rulebook.Warn},
 	{"drains/diameter", "pipe-7", rulebook.Warn},
 	{"drains/joins_fall", "pipe-2 to settling-1", rulebook.Fail},
+	{"drains/pipe_drawn", "surge-1 to sewer-1", rulebook.Fail},
 }
 
 func TestFaultyExampleFailsForItsFaultsOnly(t *testing.T) {

@@ -80,7 +80,8 @@ type Part struct {
 	Width        quantity.Quantity   `json:"width" dimension:"length"`
 	Cover        quantity.Quantity   `json:"cover" dimension:"length"` // over the place where greywater is let in
 	Covered      *bool               `json:"covered"`
-	Screened     *bool               `json:"screened"` // its vent and other openings, against insects
+	Screened     *bool               `json:"screened"`   // its vent and other openings, against insects
+	Childproof   *bool               `json:"childproof"` // its lid
 	Vented       *bool               `json:"vented"`
 	AboveGround  *bool               `json:"above_ground"`
 	SludgeDepth  quantity.Quantity   `json:"sludge_depth" dimension:"length"`

@@ -61,6 +61,7 @@ var tables = slices.Concat(
 		pipeTable,
 		pipeFlowTable,
 		joinTable,
+		gapTable,
 		coverTable,
 		pipeWinterTable,
 		cleanoutTable,

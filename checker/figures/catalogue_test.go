@@ -22,7 +22,7 @@ func TestListsKeepTheirNamesAndOrder(t *testing.T) {
 		"months", "frost", "ground", "soil", "parts", "routes", "diverters", "sewer_ways", "open_water",
 		"discharges", "holdings", "beds", "layers", "bed_flow", "head_loss", "effluent", "bed_areas", "bed_winter",
 		"roots", "settling", "ponds", "routing", "water_levels", "drops", "falls", "spillways", "spillway_channels",
-		"soakage", "soakage_areas", "reaches", "pipes", "pipe_flow", "joins", "cover", "pipe_winter", "cleanouts",
+		"soakage", "soakage_areas", "reaches", "pipes", "pipe_flow", "joins", "gaps", "cover", "pipe_winter", "cleanouts",
 		"cuts", "construction", "licensed_work", "crossings", "services", "dug_services", "digs", "upkeep",
 		"quantities.gravel", "quantities.liner", "quantities.pipe", "quantities.fittings", "quantities.mulch",
 		"quantities.plants", "quantities.excavation", "clearances.well", "clearances.surface_water",

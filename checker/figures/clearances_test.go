@@ -105,6 +105,7 @@ func TestWideFeaturesNeedTheirOutline(t *testing.T) {
 	wide := map[string]string{
 		"building": "building", "lake": "surface_water", "pond": "surface_water", "wetland": "surface_water", "disposal field": "disposal_field",
 		"floodway": "floodway", "swimming pool": "pool", "driveway": "paving", "edible garden": "edible_garden",
+		"septic tank": "septic_tank", "seepage pit": "disposal_field",
 	}
 	for _, kind := range kinds(t, "feature") {
 		list, isWide := wide[kind]
@@ -116,6 +117,24 @@ func TestWideFeaturesNeedTheirOutline(t *testing.T) {
 				requireLacks(t, f, "clearances."+list, "bed-1 and f", "touches", "/site/features/0/outline")
 			} else if isWide {
 				requireKnown(t, f, "clearances."+list, "bed-1 and f", map[string]any{"distance": math.Hypot(30-20, 28-8)})
+			}
+		}
+	}
+}
+
+// TestLongFeaturesNeedTheirLine: a stream that is drawn as a point far away may
+// run past the bed.
+func TestLongFeaturesNeedTheirLine(t *testing.T) {
+	for kind, list := range map[string]string{
+		"stream": "surface_water", "ditch": "drainage", "public main": "public_main", "water service": "water_service", "retaining wall": "ground", "slope break": "ground",
+	} {
+		for coordinates, known := range map[string]bool{`"at": [30, 8]`: false, `"path": [[30, 8], [40, 8]]`: true} {
+			f := compute(t, train.with(entries{"site": `{"grid": {"unit": "m"}, "boundary": [[0, 0], [60, 0], [60, 40], [0, 40]],
+				"features": [{"id": "f", "kind": "` + kind + `", ` + coordinates + `}]}`}))
+			if known {
+				requireKnown(t, f, "clearances."+list, "bed-1 and f", map[string]any{"distance": math.Hypot(30-20, 28-8)})
+			} else {
+				requireLacks(t, f, "clearances."+list, "bed-1 and f", "distance", "/site/features/0/path")
 			}
 		}
 	}

@@ -71,7 +71,7 @@ func (d *drawing) spoilDistance() Value {
 var licensedTable = tabulate(
 	List{Name: "licensed_work", Subject: "work for licensed people",
 		Doc: "The kinds of work for licensed people that the drawing brings with it: sewer connections where one is drawn, " +
-			"and electrical, gas and drinking water where a line of that kind runs through a dig or is met by a pipe."},
+			"electrical, gas and drinking water where a line of that kind runs through a dig or is met by a pipe, and drinking water where a part is filled from it."},
 	(*drawing).licensedWork, licensed.subject,
 	[]column[licensed]{
 		{Field{Name: "work", Kind: Text, Doc: "The kind of work.", Words: []string{"sewer connection", "electrical", gas, "drinking water"}},
@@ -104,6 +104,11 @@ func (d *drawing) licensedWork() []licensed {
 	}
 	for _, p := range d.ofKind(sewerConnection, septicConnection) {
 		add("sewer connection", p.ID)
+	}
+	for _, p := range d.madeUp() {
+		if p.MakeUp.From == "drinking water" {
+			add("drinking water", p.ID)
+		}
 	}
 	for _, dig := range d.digs() {
 		if work := workOf[dig.thing.kind]; work != "" && dig.meets().Truth {

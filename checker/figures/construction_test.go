@@ -21,7 +21,9 @@ func TestDeepestCut(t *testing.T) {
 		part string
 		want float64
 	}{
-		"by its depth":           {`"kind": "mulch basin", "depth": "0.4 m", "floor": "1 m", ` + square, 0.4},
+		"by its depth":           {`"kind": "mulch basin", "depth": "0.4 m", ` + square, 0.4},
+		"by the deeper of two":   {`"kind": "mulch basin", "depth": "0.4 m", "floor": "10 m", ` + square, 10 + 20*0.05 - 10},
+		"by the deeper depth":    {`"kind": "mulch basin", "depth": "1.2 m", "floor": "10 m", ` + square, 1.2},
 		"by edges and floor":     {`"kind": "planted gravel bed", "edge_levels": ["10.4 m", "10.9 m", "10.8 m", "10.5 m"], "floor": ["9.9 m", "9.8 m", "9.8 m", "9.9 m"], ` + square, 10.9 - 9.8},
 		"by ground and floor":    {`"kind": "pond", "floor": "9 m", ` + square, 10 + 20*0.05 - 9},
 		"a bed on the ground":    {`"kind": "planted gravel bed", "floor": "12 m", ` + square, 0},
@@ -90,6 +92,9 @@ func TestLicensedWork(t *testing.T) {
 	requireKnown(t, f, "licensed_work", "electrical work", map[string]any{"because_of": "power-1", "named": true})
 	requireKnown(t, f, "licensed_work", "drinking water work", map[string]any{"because_of": "water-1", "named": false})
 	requireLacks(t, compute(t, e), "licensed_work", "electrical work", "named", "/construction/licensed_work")
+	filled := e.with(entries{"parts": `[{"id": "bed-1", "kind": "planted gravel bed", ` + outline + `, "make_up": {"from": "drinking water"}}]`})
+	requireKnown(t, compute(t, filled.with(entries{"construction": `{"licensed_work": []}`})), "licensed_work", "drinking water work",
+		map[string]any{"because_of": "bed-1", "named": false})
 	none := compute(t, e.with(entries{"construction": `{"licensed_work": []}`}))
 	requireKnown(t, none, "licensed_work", "electrical work", map[string]any{"named": false})
 }

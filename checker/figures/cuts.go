@@ -13,7 +13,7 @@ var cutTable = tabulate(
 		{Field{Name: "deepest_cut", Kind: Number, Dimension: quantity.Length,
 			Doc: "Greatest depth from the ground down to the floor of the part or the invert of the pipe; what is dug below for bedding comes on top. " +
 				"0 where nothing lies below the ground.",
-			Formula: "of a pipe, greatest cover + diameter; of a part with a depth, the depth; else highest ground at a corner of the outline, as drawn or between spot levels, − lowest floor level"},
+			Formula: "of a pipe, greatest cover + diameter; of a part the deeper of its depth as drawn and highest ground at a corner of the outline, as drawn or between spot levels, − lowest floor level"},
 			(*part).deepestCut},
 		{Field{Name: "protected", Kind: Truth, Doc: "Whether the plan has deep cuts sloped back, shored or boxed."},
 			func(p *part) Value { return p.drawing.stated("cave_in_protection", construction.protection) }},
@@ -38,13 +38,17 @@ func (p *part) deepestCut() Value {
 	case p.isPipe():
 		depth = p.deepestTrench()
 	case p.Depth.Given():
-		depth = p.entry("depth", p.Depth)
+		depth = deeper(p.entry("depth", p.Depth), len(p.Floor) > 0, p.downToFloor)
 	default:
-		ground, floor := p.highestGround(), p.lowestFloor()
-		depth = outOf(ground.Number-floor.Number, ground, floor)
+		depth = p.downToFloor()
 	}
 	depth.Number = max(depth.Number, 0)
 	return depth
+}
+
+func (p *part) downToFloor() Value {
+	ground, floor := p.highestGround(), p.lowestFloor()
+	return outOf(ground.Number-floor.Number, ground, floor)
 }
 
 func (p *part) deepestTrench() Value {

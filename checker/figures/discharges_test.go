@@ -22,3 +22,20 @@ func TestDischarges(t *testing.T) {
 	requireLacks(t, f, "discharges", "b", "cover", "/parts/1/inlet/cover")
 	requireLacks(t, f, "discharges", "e", "cover", "/parts/4/cover")
 }
+
+// TestCoverThatTheLevelsLeaveRoomFor: a header at the surface of the gravel has no
+// cover but the mulch, whatever is written beside it.
+func TestCoverThatTheLevelsLeaveRoomFor(t *testing.T) {
+	bed := func(more string) entries {
+		return entries{"parts": `[{"id": "bed-1", "kind": "planted gravel bed", "outline": [[14, 28], [20, 28], [20, 31], [14, 31]], "surface": ["10 m", "10 m", "10.1 m", "10 m"]` + more + `}]`}
+	}
+	for more, want := range map[string]float64{
+		`, "inlet": {"level": "10.05 m", "cover": "150 mm"}`:                                     0.05,
+		`, "mulch": "80 mm", "inlet": {"level": "10 m", "diameter": "50 mm", "cover": "150 mm"}`: 0.1 + 0.08 - 0.05,
+		`, "inlet": {"level": "9.8 m", "diameter": "50 mm", "cover": "150 mm"}`:                  0.15,
+		`, "inlet": {"cover": "150 mm"}`:                                                         0.15,
+		`, "inlet": {"level": "10.2 m", "cover": "150 mm"}`:                                      -0.1,
+	} {
+		requireKnown(t, compute(t, bed(more)), "discharges", "bed-1", map[string]any{"cover": want})
+	}
+}

@@ -53,6 +53,7 @@ type thing struct {
 	id, kind, pointer, lies string
 	shape                   geometry.Shape
 	outlined                bool
+	feature                 *design.Feature // nil of anything else
 }
 
 func read(d *design.Design) *drawing {
@@ -79,13 +80,14 @@ func read(d *design.Design) *drawing {
 		p.under = sync.OnceValues(p.measureGround)
 		g.parts = append(g.parts, p)
 	}
-	for _, f := range d.Site.Features {
+	for i := range d.Site.Features {
+		f := &d.Site.Features[i]
 		s, lies := shape(f.Shape, f.Pointer)
-		g.features = append(g.features, thing{f.ID, f.Kind, f.Pointer, lies, s, len(f.Outline) > 0})
+		g.features = append(g.features, thing{f.ID, f.Kind, f.Pointer, lies, s, len(f.Outline) > 0, f})
 	}
 	for _, v := range d.Site.Services {
 		s, lies := shape(v.Shape, v.Pointer)
-		g.services = append(g.services, thing{v.ID, v.Kind, v.Pointer, lies, s, len(v.Outline) > 0})
+		g.services = append(g.services, thing{v.ID, v.Kind, v.Pointer, lies, s, len(v.Outline) > 0, nil})
 	}
 	return g
 }
@@ -162,13 +164,16 @@ func (p *part) unplaced() []Lack {
 }
 
 // unplaced says what is lacking to know the ground that the thing covers. A
-// line drawn for something wide may be its far side.
+// line drawn for something wide may be its far side, a point of something long
+// may be its far end.
 func (t *thing) unplaced() []Lack {
 	switch {
 	case t.shape.Empty():
 		return []Lack{{t.pointer, "the place of " + t.id + " in plan"}}
 	case wide[t.kind] && !t.outlined:
 		return []Lack{{t.pointer + "/outline", "outline of " + t.id}}
+	case long[t.kind] && t.shape.Length() <= geometry.Resolution:
+		return []Lack{{t.pointer + "/path", "path of " + t.id}}
 	}
 	return nil
 }

@@ -25,6 +25,7 @@ var inflowTable = tabulate(
 				"or in a mulch basin or infiltration trench that drains no further."}, inflow.endsSafely},
 		{Field{Name: "ends_in_sewer", Kind: Truth,
 			Doc: "Whether every way that its water can take, in any season or by any overflow, ends in a sewer or septic connection."}, inflow.endsInSewer},
+		{Field{Name: "reaches_sewer", Kind: Truth, Doc: "Whether any of its water, in any season or by any overflow, reaches a sewer or septic connection."}, inflow.reachesSewer},
 		{Field{Name: "ends", Kind: Text,
 			Doc: "The parts and features where its water ends, by every way that it can take in any season or by any overflow."}, inflow.ends},
 		{Field{Name: "unsafe_ends", Kind: Text,
@@ -116,6 +117,11 @@ func (f inflow) settlesFirst() Value {
 func (f inflow) endsSafely() Value { return f.allEnd(mayEnd) }
 
 func (f inflow) endsInSewer() Value { return f.allEnd(leaves) }
+
+func (f inflow) reachesSewer() Value {
+	reaches, lacks := f.network.meets(f.node, everSeason, nil, leaves)
+	return orUnknown(truth(reaches, f.drawn()), lacks)
+}
 
 func (f inflow) allEnd(end func(kind string) bool) Value {
 	if f.at().open() {

@@ -12,15 +12,15 @@ func TestInflows(t *testing.T) {
 		want   map[string]any
 	}{
 		"to the bed": {`{"id": "s", "kind": "shower", "to": "bed-1"}`, map[string]any{
-			"water": "greywater", "enters_train": true, "joins_untreated": true, "ends_safely": true, "ends_in_sewer": false, "ends": "basin-1, trench-1", "unsafe_ends": "none", "route": "s → bed-1 → basin-1"}},
+			"water": "greywater", "enters_train": true, "joins_untreated": true, "ends_safely": true, "ends_in_sewer": false, "reaches_sewer": false, "ends": "basin-1, trench-1", "unsafe_ends": "none", "route": "s → bed-1 → basin-1"}},
 		"by the diverter": {`{"id": "s", "kind": "sump pump", "to": "diverter-1"}`, map[string]any{
 			"water": "clear water", "enters_train": true, "joins_untreated": true, "ends": "basin-1, trench-1, sewer-1", "route": "s → diverter-1 → tank-1 → bed-1 → basin-1"}},
 		"below the bed": {`{"id": "s", "kind": "roof drain", "to": "basin-1"}`, map[string]any{
 			"enters_train": true, "joins_untreated": false, "ends_safely": true, "route": "s → basin-1"}},
 		"to the sewer": {`{"id": "s", "kind": "toilet", "to": "sewer-1"}`, map[string]any{
-			"water": "toilet waste", "enters_train": false, "joins_untreated": false, "ends_safely": true, "ends_in_sewer": true, "ends": "sewer-1", "route": "s → sewer-1"}},
+			"water": "toilet waste", "enters_train": false, "joins_untreated": false, "ends_safely": true, "ends_in_sewer": true, "reaches_sewer": true, "ends": "sewer-1", "route": "s → sewer-1"}},
 		"in part": {`{"id": "s", "kind": "dishwasher", "to": [{"target": "sewer-1", "share": "90 %"}, {"target": "tank-1"}]}`, map[string]any{
-			"water": "kitchen waste", "enters_train": true, "ends_in_sewer": false, "route": "s → sewer-1; s → tank-1 → bed-1 → basin-1"}},
+			"water": "kitchen waste", "enters_train": true, "ends_in_sewer": false, "reaches_sewer": true, "route": "s → sewer-1; s → tank-1 → bed-1 → basin-1"}},
 		"by a spillway": {`{"id": "s", "kind": "softener backwash", "to": "spill-1"}`, map[string]any{
 			"water": "brine", "enters_train": true, "route": "s → spill-1 → trench-1"}},
 		"to a feature": {`{"id": "s", "kind": "toilet", "to": "brook"}`, map[string]any{

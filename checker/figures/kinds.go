@@ -36,7 +36,13 @@ func isGreywater(class string) bool { return class == greywater }
 // measure a distance from.
 var wide = map[string]bool{
 	"building": true, "lake": true, "pond": true, "wetland": true, "disposal field": true, "floodway": true,
-	"swimming pool": true, "driveway": true, "edible garden": true,
+	"swimming pool": true, "driveway": true, "edible garden": true, "septic tank": true, "seepage pit": true,
+}
+
+// long has the kinds of feature that a point says too little of: they go on from
+// there, to one side or both.
+var long = map[string]bool{
+	"stream": true, "ditch": true, "public main": true, "water service": true, "retaining wall": true, "slope break": true,
 }
 
 // waterOf has the class of water of every kind of source, and of storm

@@ -23,6 +23,7 @@ var openWaterTable = tabulate(
 		{Field{Name: "untreated_sources", Kind: Text,
 			Doc: "The sources in the house whose water reaches it untreated; \"none\" where none does."}, (*part).untreatedSources},
 		{Field{Name: "screened", Kind: Truth, Doc: "Whether insect screen closes its vent and every other opening; false of a pond or spillway."}, (*part).screened},
+		{Field{Name: "childproof", Kind: Truth, Doc: "Whether a small child can neither lift nor slide its lid, as stated; false of a pond or spillway."}, (*part).childproof},
 		{Field{Name: "water_depth", Kind: Number, Dimension: quantity.Length, Doc: "Greatest depth of its water; 0 of a spillway, on which none stands.",
 			Formula: "water level − lowest level of the floor"}, (*part).standingDepth},
 		{Field{Name: "barrier_height", Kind: Number, Dimension: quantity.Length,
@@ -106,6 +107,13 @@ func (p *part) screened() Value {
 	default:
 		return truth(*p.Screened, p.drawn("screened"))
 	}
+}
+
+func (p *part) childproof() Value {
+	if p.Kind == pond || p.Kind == spillway {
+		return truth(false)
+	}
+	return stated(p.Childproof, p.Pointer, "childproof", p.ID)
 }
 
 func (p *part) standingDepth() Value {

@@ -110,17 +110,18 @@ func TestDepthAndBarrierOfOpenWater(t *testing.T) {
 		{"id": "pond-1", "kind": "pond", "outline": [[24, 28], [26, 28], [26, 30]], "floor": ["9 m", "8.8 m", "9.1 m"], "water_level": "9.5 m",
 			"barrier": {"height": "48 in", "self_latching_gate": true}},
 		{"id": "pond-2", "kind": "pond", "outline": [[24, 28], [26, 28], [26, 30]]},
-		{"id": "tank-1", "kind": "surge tank", "at": [1, 1], "floor": "9 m", "water_level": "9.4 m", "screened": true},
+		{"id": "tank-1", "kind": "surge tank", "at": [1, 1], "floor": "9 m", "water_level": "9.4 m", "screened": true, "childproof": true},
 		{"id": "settling-1", "kind": "settling basin", "outline": [[24, 28], [26, 28], [26, 30]]},
 		{"id": "settling-2", "kind": "settling basin", "outline": [[24, 28], [26, 28], [26, 30]], "covered": true},
 		{"id": "spill-1", "kind": "spillway", "path": [[1, 1], [2, 1]]}]`})
 	requireKnown(t, f, "open_water", "pond-1", map[string]any{"water_depth": 9.5 - 8.8, "barrier_height": 48 * 0.0254, "gate_latches_itself": true})
-	requireKnown(t, f, "open_water", "tank-1", map[string]any{"water_depth": 9.4 - 9, "barrier_height": 0.0, "gate_latches_itself": false, "screened": true})
+	requireKnown(t, f, "open_water", "tank-1", map[string]any{"water_depth": 9.4 - 9, "barrier_height": 0.0, "gate_latches_itself": false, "screened": true, "childproof": true})
 	requireLacks(t, f, "open_water", "pond-2", "water_depth", "/parts/1/water_level", "/parts/1/floor")
 	requireLacks(t, f, "open_water", "pond-2", "barrier_height", "/parts/1/barrier/height")
 	requireLacks(t, f, "open_water", "pond-2", "gate_latches_itself", "/parts/1/barrier/self_latching_gate")
-	requireKnown(t, f, "open_water", "pond-2", map[string]any{"screened": false})
+	requireKnown(t, f, "open_water", "pond-2", map[string]any{"screened": false, "childproof": false})
 	requireLacks(t, f, "open_water", "settling-1", "screened", "/parts/3/screened")
+	requireLacks(t, f, "open_water", "settling-1", "childproof", "/parts/3/childproof")
 	requireLacks(t, f, "open_water", "settling-1", "barrier_height", "/parts/3/barrier/height")
 	requireKnown(t, f, "open_water", "settling-2", map[string]any{"barrier_height": 0.0, "gate_latches_itself": false})
 	requireKnown(t, f, "open_water", "spill-1", map[string]any{"water_depth": 0.0, "barrier_height": 0.0, "screened": false})

@@ -78,6 +78,5 @@ func TestWhatRoutingLacks(t *testing.T) {
 	requireLacks(t, compute(t, without("parts", `"side_slope": "10000 %", `)), "routing", "pond-1", "peak_surface", "/parts/1/side_slope")
 	requireLacks(t, compute(t, without("parts", `, "overflow_to": "spill-1"`)), "routing", "pond-1", "peak_surface", "/parts/1/overflow_to")
 	dry := whole.with(entries{"site": strings.Replace(whole["site"], "36 mm/h", "0 mm/h", 1)})
-	requireKnown(t, compute(t, dry), "routing", "pond-1", map[string]any{"peak_surface": 9.5, "peak_outflow": 0.0})
-	requireLacks(t, compute(t, dry), "routing", "pond-1", "outflow_to_inflow", "/parts")
+	requireLacks(t, compute(t, dry), "routing", "pond-1", "peak_inflow", "/site/climate/design_storm/intensity")
 }

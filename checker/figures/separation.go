@@ -5,16 +5,27 @@ import (
 	"greysill/checker/quantity"
 )
 
-// bottomDepth is how deep the part is dug into the ground.
+// bottomDepth is how deep the part is dug into the ground: where both its depth
+// and its floor are drawn, by the deeper of the two.
 func (p *part) bottomDepth() Value {
-	switch {
-	case p.Depth.Given():
-		return p.entry("depth", p.Depth)
-	case len(p.Floor) == 0:
-		return unknown(p.lack("depth"))
-	default:
-		return p.hole().greatestDepth()
+	down := p.hole().greatestDepth
+	if len(p.Outline) == 0 {
+		down = p.downToFloor
 	}
+	return deeper(p.entry("depth", p.Depth), len(p.Floor) > 0, down)
+}
+
+// deeper gives the depth as drawn, or that of the floor where it is drawn and
+// lies deeper.
+func deeper(drawn Value, floored bool, ofFloor func() Value) Value {
+	if !floored {
+		return drawn
+	}
+	floor := ofFloor()
+	if drawn.Known() && (!floor.Known() || drawn.Number >= floor.Number) {
+		return drawn
+	}
+	return floor
 }
 
 func (s *soakage) aboveGroundwater() Value {

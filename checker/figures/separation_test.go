@@ -18,11 +18,22 @@ func TestHeightAboveGroundwaterAndRock(t *testing.T) {
 		`, "depth": "0.4 m"`: 0.4,
 		`, "floor": "9.8 m"`: 10.6 - 9.8, // at the uphill edge
 		`, "floor": "10 m", "edge_levels": ["10.5 m", "10.7 m", "10.7 m", "10.5 m"]`: 10.7 - 10,
-		`, "depth": "1.2 m"`: 1.2,
+		`, "depth": "1.2 m"`:                   1.2,
+		`, "depth": "0.4 m", "floor": "9.8 m"`: 10.6 - 9.8, // the deeper of two that differ
+		`, "depth": "1.2 m", "floor": "9.8 m"`: 1.2,
 	} {
 		requireKnown(t, compute(t, soaking(soil, basin)), "soakage", "basin-1", map[string]any{
 			"bottom_depth": bottom, "above_groundwater": 2 - bottom, "above_bedrock": 0.9 - bottom,
 		})
+	}
+}
+
+// TestDepthOfATrenchDrawnAsALine: the ground under its middle line rises to 10.6 m.
+func TestDepthOfATrenchDrawnAsALine(t *testing.T) {
+	e := soaking(`, "soil": {"groundwater_depth": "2 m"}`, ``)
+	for more, bottom := range map[string]float64{`"floor": "9.8 m"`: 10.6 - 9.8, `"depth": "0.4 m", "floor": "9.8 m"`: 10.6 - 9.8, `"depth": "0.4 m"`: 0.4} {
+		e["parts"] = `[{"id": "trench-1", "kind": "infiltration trench", "path": [[2, 2], [6, 2]], "width": "0.5 m", ` + more + `}]`
+		requireKnown(t, compute(t, e), "soakage", "trench-1", map[string]any{"bottom_depth": bottom, "above_groundwater": 2 - bottom})
 	}
 }
 

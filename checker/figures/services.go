@@ -19,7 +19,7 @@ var dugServiceTable = tabulate(
 		{Field{Name: "undug", Kind: Number, Dimension: quantity.Length,
 			Doc: "Least height of ground left between the dig and the top of the service below it, at the points of the service inside the dig and wherever it " +
 				"meets the edge or the ground bends; negative where the dig goes down to the service or below it.",
-			Formula: "lowest floor level − (ground between spot levels − depth of the service); where the part has a depth and no floor, depth of the service − depth of the part"},
+			Formula: "the less of lowest floor level − (ground between spot levels − depth of the service) and depth of the service − depth of the part, as the part is drawn"},
 			func(s *dugService) Value { return s.undug() }},
 	},
 )
@@ -103,15 +103,21 @@ func (s *dugService) subject() Subject {
 }
 
 func (s *dugService) undug() Value {
-	switch {
-	case len(s.part.Floor) > 0:
+	if !s.part.Depth.Given() {
+		if len(s.part.Floor) == 0 {
+			return unknown(s.part.lack("floor"))
+		}
 		return s.aboveFloor()
-	case s.part.Depth.Given():
-		depth := s.service.depth()
-		return outOf(depth.Number-s.part.Depth.Value, depth, Value{Inputs: []Input{s.part.drawn("depth")}})
-	default:
-		return unknown(s.part.lack("floor"))
 	}
+	depth := s.service.depth()
+	left := outOf(depth.Number-s.part.Depth.Value, depth, Value{Inputs: []Input{s.part.drawn("depth")}})
+	if len(s.part.Floor) == 0 {
+		return left
+	}
+	if over := s.aboveFloor(); !over.Known() || !left.Known() || over.Number < left.Number {
+		return over
+	}
+	return left
 }
 
 // aboveFloor measures from the lowest floor level, which the whole dig may

@@ -28,6 +28,8 @@ func TestDugServices(t *testing.T) {
 		"wholly in it":              {`"kind": "pond", "floor": "9.4 m", ` + outline, `[[15, 30], [18, 30]]`, 9.4 - (10.9 - 0.6)},
 		"with a floor that dips":    {`"kind": "planted gravel bed", "floor": ["9.4 m", "9.3 m", "9.3 m", "9.4 m"], ` + outline, `[[17, 20], [17, 39]]`, 9.3 - (10.85 - 0.6)},
 		"by its depth":              {`"kind": "mulch basin", "depth": "0.25 m", ` + outline, `[[17, 20], [17, 39]]`, 0.6 - 0.25},
+		"by the deeper floor":       {`"kind": "mulch basin", "depth": "0.25 m", "floor": "9.4 m", ` + outline, `[[17, 20], [17, 39]]`, 9.4 - (10.85 - 0.6)},
+		"by the deeper depth":       {`"kind": "mulch basin", "depth": "2 m", "floor": "9.4 m", ` + outline, `[[17, 20], [17, 39]]`, 0.6 - 2},
 		"beside a trench's middle line": {`"kind": "infiltration trench", "path": [[14, 20], [20, 20]], "width": "0.5 m", "depth": "0.4 m"`,
 			`[[14, 20.2], [20, 20.2]]`, 0.6 - 0.4},
 	}

@@ -57,7 +57,7 @@ var soakageTable = tabulate(
 		{Field{Name: "untreated_sources", Kind: Text,
 			Doc: "The sources in the house whose water reaches it untreated; \"none\" where none does."}, func(s *soakage) Value { return s.untreatedSources() }},
 		{Field{Name: "bottom_depth", Kind: Number, Dimension: quantity.Length, Doc: "Depth of its bottom below the ground, where it is greatest.",
-			Formula: "depth as drawn; else the greatest of ground − floor round the outline"}, func(s *soakage) Value { return s.bottomDepth() }},
+			Formula: "the deeper of the depth as drawn and the greatest of ground − floor round the outline"}, func(s *soakage) Value { return s.bottomDepth() }},
 		{Field{Name: "above_groundwater", Kind: Number, Dimension: quantity.Length,
 			Doc:     "Height of its bottom above the groundwater when that is highest; negative where it reaches into it.",
 			Formula: "groundwater depth − bottom depth"}, (*soakage).aboveGroundwater},

@@ -1,6 +1,9 @@
 package figures
 
 import (
+	"slices"
+	"strings"
+
 	"greysill/checker/hydraulics"
 	"greysill/checker/quantity"
 )
@@ -10,8 +13,8 @@ var spillwayChannelTable = tabulate(
 	(*drawing).spillwayChannels, (*spillwayChannel).subject,
 	[]column[*spillwayChannel]{
 		{Field{Name: "lining", Kind: Text, Doc: "What keeps it from washing out."}, (*spillwayChannel).lining},
-		{Field{Name: "lining_stated", Kind: Truth, Doc: "Whether the drawing says what keeps it from washing out."},
-			func(c *spillwayChannel) Value { return truth(c.Lining != "", c.given("lining", len(c.Lining))...) }},
+		{Field{Name: "lining_stated", Kind: Truth, Doc: "Whether the drawing says what keeps it from washing out; not where it says none, bare or unlined."},
+			func(c *spillwayChannel) Value { return truth(c.lined(), c.given("lining", len(c.Lining))...) }},
 		{Field{Name: "storm_flow", Kind: Number, Dimension: quantity.PeakFlow, Doc: "Peak of the design storm that may reach it.", Formula: stormFormula, Source: rational},
 			func(c *spillwayChannel) Value { return c.storm }},
 		{Field{Name: "crest_head", Kind: Number, Dimension: quantity.Length,
@@ -57,6 +60,14 @@ func (c *spillwayChannel) lining() Value {
 		return unknown(c.lack("lining"))
 	}
 	return text(c.Lining, c.drawn("lining"))
+}
+
+// bare has the words that a lining which is none begins with.
+var bare = []string{"none", "no lining", "bare", "unlined"}
+
+func (c *spillwayChannel) lined() bool {
+	lining := strings.ToLower(strings.TrimSpace(c.Lining))
+	return lining != "" && !slices.ContainsFunc(bare, func(word string) bool { return strings.HasPrefix(lining, word) })
 }
 
 // dry reports whether nothing comes.

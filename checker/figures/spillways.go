@@ -3,17 +3,18 @@ package figures
 import (
 	"slices"
 
+	"greysill/checker/design"
 	"greysill/checker/geometry"
 	"greysill/checker/hydraulics"
 	"greysill/checker/quantity"
 )
 
 var spillwayTable = tabulate(
-	List{Name: "spillways", Doc: "Every spillway and overflow pipe with what it can carry before the water stands at the rim, and what a storm brings.",
-		Subject: "a spillway or overflow pipe"},
+	List{Name: "spillways", Subject: "a spillway or overflow pipe",
+		Doc: "Every spillway and overflow pipe, and every drain pipe that a part overflows into, with what it can carry before the water stands at the rim, and what a storm brings."},
 	(*drawing).spillways, (*wayOut).subject,
 	[]column[*wayOut]{
-		{Field{Name: "kind", Kind: Text, Doc: "The part's kind.", Words: []string{spillway, overflowPipe}}, func(w *wayOut) Value { return w.kind() }},
+		{Field{Name: "kind", Kind: Text, Doc: "The part's kind.", Words: []string{spillway, overflowPipe, drainPipe}}, func(w *wayOut) Value { return w.kind() }},
 		{Field{Name: "serves", Kind: Text, Doc: "The parts that overflow straight into it; \"none\" where none does."}, (*wayOut).serving},
 		{Field{Name: "serves_pond", Kind: Truth, Doc: "Whether a pond overflows straight into it."},
 			func(w *wayOut) Value {
@@ -55,7 +56,7 @@ const (
 
 var outletSource = Citation{Title: hydraulics.BroadCrestSource + "; earth crests and pipes: " + hydraulics.OutletSource + "; " + hydraulics.OpenMouthSource, Standing: FromMemory}
 
-// wayOut is a spillway or an overflow pipe.
+// wayOut is a spillway, an overflow pipe, or a drain pipe that serves as one.
 type wayOut struct {
 	*part
 	served          []*part
@@ -68,7 +69,7 @@ type wayOut struct {
 type outflow struct{ flow, control Value }
 
 func (d *drawing) spillways() []*wayOut {
-	parts := d.ofKind(spillway, overflowPipe)
+	parts := slices.DeleteFunc(d.ofKind(spillway, overflowPipe, drainPipe), func(p *part) bool { return p.Kind == drainPipe && !p.takesOverflow() })
 	if len(parts) == 0 {
 		return nil
 	}
@@ -85,6 +86,14 @@ func (d *drawing) spillways() []*wayOut {
 		all[i] = w
 	}
 	return all
+}
+
+// takesOverflow reports whether the overflow of any part leads straight into the
+// part.
+func (p *part) takesOverflow() bool {
+	return slices.ContainsFunc(p.drawing.parts, func(from *part) bool {
+		return slices.ContainsFunc(from.OverflowTo, func(o design.Outlet) bool { return o.Target == p.ID })
+	})
 }
 
 // serves gives the parts that overflow straight into the part.

@@ -37,6 +37,19 @@ func TestAnUprightSpillway(t *testing.T) {
 	})
 }
 
+// TestADrainPipeThatServesAsOverflow is held to the same; one that nothing
+// overflows into is no way out.
+func TestADrainPipeThatServesAsOverflow(t *testing.T) {
+	drain := strings.Replace(outPipe, "overflow pipe", "drain pipe", 1)
+	f, pipe := compute(t, dammed(drain)), compute(t, dammed(outPipe))
+	requireKnown(t, f, "spillways", "out-1", map[string]any{
+		"kind": "drain pipe", "serves": "basin-1", "head": 0.5, "below_rim": true, "least_capacity": known(t, pipe, "spillways", "out-1", "least_capacity"),
+	})
+	e := dammed(drain)
+	e["parts"] = strings.Replace(e["parts"], `"overflow_to": "out-1"`, `"overflow_to": "trench-1"`, 1)
+	require.Empty(t, subjects(compute(t, e), "spillways"))
+}
+
 // TestACrestAsDrawn is as long as its path.
 func TestACrestAsDrawn(t *testing.T) {
 	drawn := compute(t, dammed(strings.Replace(outCrest, `"crest_length": "2 m", `, ``, 1)))

@@ -26,4 +26,8 @@ func TestACrestThatIsNotBelowTheRim(t *testing.T) {
 	f := compute(t, spilling(``))
 	requireLacks(t, f, "spillways", "spillway-1", "below_rim", "/parts/2/crest_level")
 	requireKnown(t, f, "spillway_channels", "spillway-1", map[string]any{"lining_stated": false})
+	for _, none := range []string{"none", "Bare earth", " unlined", "no lining"} {
+		f := compute(t, spilling(`, "crest_level": "9.7 m", "lining": "`+none+`"`))
+		requireKnown(t, f, "spillway_channels", "spillway-1", map[string]any{"lining_stated": false})
+	}
 }

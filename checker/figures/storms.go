@@ -104,8 +104,11 @@ func (s *storm) subject() Subject { return Subject{s.id, []string{s.id}, []strin
 const intensityPointer = "/site/climate/design_storm/intensity"
 
 func (s *storm) intensity() Value {
-	if c := s.Site.Climate; c == nil || c.DesignStorm == nil || !c.DesignStorm.Intensity.Given() {
+	switch c := s.Site.Climate; {
+	case c == nil || c.DesignStorm == nil || !c.DesignStorm.Intensity.Given():
 		return unknown(Lack{intensityPointer, "intensity of the site's design_storm"})
+	case c.DesignStorm.Intensity.Value <= 0:
+		return unknown(Lack{intensityPointer, "intensity of the site's design_storm, more than 0"})
 	}
 	return number(s.Site.Climate.DesignStorm.Intensity.Value, Input{Name: "intensity", Pointer: intensityPointer})
 }

@@ -62,13 +62,20 @@ func TestASpillwayAndItsChannel(t *testing.T) {
 }
 
 func TestASpillwayThatNothingReaches(t *testing.T) {
-	e := yardDrain(`"overflow_to": "spill-1"`, brink)
-	e["site"] = siteWith(`"climate": {"design_storm": {"intensity": "0 mm/h"}}`)
+	e := dammed(outCrest)
+	e["parts"] = strings.Replace(e["parts"], `"rim_level": "10 m"`, `"rim_level": "10 m", "water_level": "9.7 m"`, 1)
 	f := compute(t, e)
-	requireKnown(t, f, "spillway_channels", "spill-1", map[string]any{
+	requireKnown(t, f, "spillway_channels", "out-1", map[string]any{
 		"crest_head": 0.0, "crest_velocity": 0.0, "channel_depth": 0.0, "channel_velocity": 0.0,
 	})
-	requireKnown(t, f, "water_levels", "pond-1", map[string]any{"storm_surface": 9.5})
+	requireKnown(t, f, "water_levels", "basin-1", map[string]any{"storm_surface": 9.7})
+}
+
+// TestAStormWithoutRain is no storm to be designed for.
+func TestAStormWithoutRain(t *testing.T) {
+	e := yardDrain(`"overflow_to": "spill-1"`, brink)
+	e["site"] = siteWith(`"climate": {"design_storm": {"intensity": "0 mm/h"}}`)
+	requireLacks(t, compute(t, e), "spillway_channels", "spill-1", "crest_head", "/site/climate/design_storm/intensity")
 }
 
 // TestWaterOverAPipe: an open mouth on a slope of 10 % runs at critical depth, at

@@ -11,14 +11,15 @@
 #     - {field: distance, bound: at least, limit: building_from_field, where: {works: field}}
 #     - {field: distance, bound: at least, limit: building_from_tank, where: {works: tank}}
 #   remedy: >-
-#     Move {part} at least {short} farther from {feature}.
+#     Move {part} at least {short} farther from {feature}. A tank that stands above the ground may be allowed nearer: ask
+#     the authority, and name its consent as a variance.
 #   caution: digging
 #   sources:
 #     - title: Utah Administrative Code R317-401-5 (2024)
 #       place: Table 3
 #       standing: published
 #     - title: Los Angeles County Code, Title 28, Appendix G (1995)
-#       place: Table G-1
+#       place: Table G-1, which asks 8 ft of a field without a water barrier
 #       standing: published
 package greysill.clearances.building
 

@@ -15,14 +15,15 @@
 #     - {field: months_left_open}
 #   remedy: >-
 #     Let the bypass season begin before the first freezing month and end after the last. Not covered as drawn:
-#     {months_left_open}.
+#     {months_left_open}. Where the authority lets a system run in winter, show that nothing in it freezes and ask for a
+#     variance.
 #   caution: pathogens
 #   sources:
 #     - title: Washington Administrative Code 246-274-011
 #       place: (1)(i), use in the growing season only
 #       standing: published
 #     - title: Wyoming Water Quality Rules, chapter 25, section 17
-#       place: (a)(iii)
+#       place: (a)(iii), of systems used in winter, which must not freeze
 #       standing: published
 package greysill.diversion.cold_season
 

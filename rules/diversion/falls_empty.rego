@@ -35,7 +35,7 @@ proved contains w.subject if {
 	w.winter in {"never freezes", "below the frost"}
 }
 
-excused contains {"subject": w.subject, "reason": "the pipe rises, which another rule judges"} if {
+excused contains {"subject": w.subject, "reason": "the pipe rises, which drains/slope judges"} if {
 	some w in input.pipe_winter
 	w.rises == true
 }

@@ -16,9 +16,9 @@
 #     - title: Texas Administrative Code, title 30, section 210.83
 #       place: (d)(2), of combined systems, all water can be diverted
 #       standing: published
-#     - title: International Plumbing Code, no drain made smaller in the direction of flow
-#       place: chapter 7
-#       standing: from memory
+#     - title: Chicago Plumbing Code 18-29-704.2
+#       place: size never reduced in the direction of flow
+#       standing: published
 package greysill.diversion.full_flow
 
 import rego.v2
@@ -29,7 +29,7 @@ proved contains d.subject if {
 	d.second_to_first >= data.limits.second_route_width.value
 }
 
-excused contains {"subject": d.subject, "reason": "no second route is drawn, which another rule judges"} if {
+excused contains {"subject": d.subject, "reason": "no second route is drawn, which diversion/second_route judges"} if {
 	some d in input.diverters
 	d.second_route == "none"
 }

@@ -158,3 +158,43 @@ test_not_shown_gate_latches_itself if {
 	barrier.excused == set() with input as {"open_water": items}
 		with data.limits as limits
 }
+
+test_excused_open_tank_of_untreated_water if {
+	tank := {
+		"subject": "tank",
+		"kind": "surge tank",
+		"lies_open": true,
+		"treated_first": false,
+		"barrier_height": 0,
+		"gate_latches_itself": false,
+	}
+	items := [good, tank, object.union(tank, {"subject": "filter", "kind": "filter"})]
+	barrier.proved == {"good"} with input as {"open_water": items}
+		with data.limits as limits
+	excused := barrier.excused with input as {"open_water": items}
+		with data.limits as limits
+	{e.subject | some e in excused} == {"tank", "filter"}
+}
+
+test_fail_open_tank_of_treated_water if {
+	items := [good, {
+		"subject": "tank",
+		"kind": "surge tank",
+		"lies_open": true,
+		"treated_first": true,
+		"barrier_height": 0,
+		"gate_latches_itself": false,
+	}]
+	barrier.proved == {"good"} with input as {"open_water": items}
+		with data.limits as limits
+	barrier.excused == set() with input as {"open_water": items}
+		with data.limits as limits
+}
+
+test_not_shown_treated_first if {
+	items := [good, {"subject": "tank", "kind": "surge tank", "lies_open": true}]
+	barrier.proved == {"good"} with input as {"open_water": items}
+		with data.limits as limits
+	barrier.excused == set() with input as {"open_water": items}
+		with data.limits as limits
+}

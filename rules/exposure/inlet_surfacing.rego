@@ -1,5 +1,5 @@
 # METADATA
-# title: No water comes up through the gravel at the inlet, also when the bed has clogged.
+# title: In a bed clogged as far as the European guideline allows for, no water comes up through the gravel at the inlet.
 # description: >-
 #   Water has to stand higher at the inlet than at the outlet to run through the gravel, and the more so the more the
 #   gravel clogs. Once it stands above the gravel, untreated greywater lies in the open. The rise is taken for the

@@ -30,7 +30,7 @@ proved contains w.subject if {
 	w.screened == true
 }
 
-excused contains {"subject": w.subject, "reason": "it lies open, which other rules judge"} if {
+excused contains {"subject": w.subject, "reason": "it lies open, which exposure/open_water_ahead and open_water_permit judge"} if {
 	some w in input.open_water
 	w.lies_open == true
 }

@@ -21,15 +21,15 @@ test_fail_not_screened if {
 test_excused_open if {
 	items := [good, {"subject": "other", "lies_open": true, "screened": false}]
 	mosquitoes.proved == {"good"} with input as {"open_water": items}
-	mosquitoes.excused == {{"subject": "other", "reason": "it lies open, which other rules judge"}}
-		with input as {"open_water": items}
+	excused := mosquitoes.excused with input as {"open_water": items}
+	{e.subject | some e in excused} == {"other"}
 }
 
 test_excused_open_whatever_the_screen if {
 	items := [good, {"subject": "other", "lies_open": true, "screened": true}]
 	mosquitoes.proved == {"good"} with input as {"open_water": items}
-	mosquitoes.excused == {{"subject": "other", "reason": "it lies open, which other rules judge"}}
-		with input as {"open_water": items}
+	excused := mosquitoes.excused with input as {"open_water": items}
+	{e.subject | some e in excused} == {"other"}
 }
 
 test_not_shown_lies_open if {

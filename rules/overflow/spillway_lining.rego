@@ -1,5 +1,5 @@
 # METADATA
-# title: A spillway is lined against washing out.
+# title: The drawing says what keeps each spillway from washing out.
 # description: >-
 #   Bare earth washes at the speed of a slow walk. A spillway that is not lined cuts itself deeper in the first
 #   real storm, and the whole pond goes out through it.

@@ -1,5 +1,5 @@
 # METADATA
-# title: In the design storm, water runs over and down a spillway no faster than turf stands.
+# title: In the design storm, water runs over and down a spillway no faster and no steeper than turf stands.
 # description: >-
 #   Fast water tears sod off and digs into what is under it, most of all at the foot of the slope. What turf
 #   stands depends on the grass, the soil and the slope; the limit is for mixed grasses on soil that washes
@@ -10,9 +10,10 @@
 #   measures:
 #     - {field: crest_velocity, bound: at most, limit: turf_velocity}
 #     - {field: channel_velocity, bound: at most, limit: turf_velocity}
+#     - {field: channel_slope, bound: at most, limit: turf_slope}
 #   remedy: >-
-#     Make {subject} wider or the channel below it flatter, so that the water runs at {limit} or less. Where
-#     neither can be done, have an engineer size a lining of stone and show it to the authority.
+#     Make {subject} wider or the channel below it flatter, until neither the water nor the slope is over its limit. Where
+#     that cannot be done, have an engineer size a lining of stone, and name the authority's consent to it as a variance.
 #   caution: digging
 #   sources:
 #     - title: USDA SCS-TP-61, as the code of Winchester, Indiana tabulates it
@@ -26,4 +27,5 @@ proved contains c.subject if {
 	some c in input.spillway_channels
 	c.crest_velocity <= data.limits.turf_velocity.value
 	c.channel_velocity <= data.limits.turf_velocity.value
+	c.channel_slope <= data.limits.turf_slope.value
 }

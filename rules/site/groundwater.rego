@@ -14,7 +14,7 @@
 #   caution: pathogens
 #   sources:
 #     - title: Washington Administrative Code 246-272B-06100
-#       place: of large sewage systems, 3 ft
+#       place: of large sewage systems
 #       standing: published
 #     - title: Ontario Building Code 8.4.2
 #       place: of greywater leaching pits, 900 mm

@@ -2,7 +2,8 @@
 # title: No sump, foundation, roof, condensate or storm water joins greywater that no bed has treated.
 # description: >-
 #   One storm brings more water than the house gives in weeks. It flushes the bed out, drowns the plants and pushes
-#   greywater that nothing has cleaned yet to the surface.
+#   greywater that nothing has cleaned yet to the surface. What an air conditioner drips is little, but the plumbing
+#   code does not count it as greywater.
 # custom:
 #   subjects: inflows
 #   level: fail
@@ -17,6 +18,9 @@
 #   sources:
 #     - title: Administrative Rules of South Dakota 74:53:01:17
 #       place: no footing, roof or sump drainage into the system
+#       standing: published
+#     - title: ICC code change proposal P152-09/10, International Plumbing Code
+#       place: definition of gray water, which lists its sources
 #       standing: published
 #     - title: Washington Administrative Code 246-274-440
 #       place: footing and roof drains kept away
