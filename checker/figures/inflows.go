@@ -17,6 +17,8 @@ var inflowTable = tabulate(
 		{Field{Name: "joins_untreated", Kind: Truth,
 			Doc: "Whether any of its water, in any season or by any overflow, reaches a planted gravel bed, or another part that stores, treats or takes up " +
 				"greywater and that greywater reaches without having passed through a bed; what a bed overflows has not."}, inflow.joinsUntreated},
+		{Field{Name: "joins_in_soil", Kind: Truth,
+			Doc: "Whether any of its water, in any season or by any overflow, reaches a mulch basin or infiltration trench that greywater reaches too, treated or not."}, inflow.joinsInSoil},
 		{Field{Name: "ends_safely", Kind: Truth,
 			Doc: "Whether every way that its water can take, in any season or by any overflow, ends in a sewer or septic connection, " +
 				"or in a mulch basin or infiltration trench that drains no further."}, inflow.endsSafely},
@@ -102,6 +104,21 @@ func (f inflow) joinsUntreated() Value {
 		}
 	}
 	return orUnknown(truth(false, f.drawn()), f.network.lacks(append(open, f.untreated.open...)))
+}
+
+func (f inflow) joinsInSoil() Value {
+	met := f.network.downstream(f.node, everSeason, nil)
+	grey := f.network.from(everSeason, isGreywater)
+	for i, reached := range met {
+		if reached && grey.met[i] && takesUp(f.network.nodes[i].kind) {
+			return truth(true, f.drawn())
+		}
+	}
+	open := f.network.openEnds(f.node, met, nil)
+	if f.network.anyOf(met, takesUp) {
+		open = append(open, grey.open...)
+	}
+	return orUnknown(truth(false, f.drawn()), f.network.lacks(open))
 }
 
 func (f inflow) endsSafely() Value { return f.allEnd(mayEnd) }
