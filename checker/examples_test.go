@@ -105,6 +105,7 @@ var planted = []found{
 	{"exposure/open_water_permit", "settling-1", rulebook.Warn},
 	{"exposure/open_water_permit", "pond-1", rulebook.Warn},
 	{"settling/ahead_of_pond", "pond-1", rulebook.Warn},
+	{"sources/clear_water_in_soil", "roof-3", rulebook.Warn},
 	{"settling/clean_out", "settling-1", rulebook.Warn},
 	{"settling/shape", "settling-1", rulebook.Warn},
 	{"pond/ammonia", "pond-1", rulebook.Warn},

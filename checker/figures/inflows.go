@@ -20,6 +20,8 @@ var inflowTable = tabulate(
 		{Field{Name: "settles_first", Kind: Truth,
 			Doc: "Whether whatever of its water reaches a planted gravel bed, mulch basin, infiltration trench or pond, in any season or by any overflow, " +
 				"has passed through a settling basin or a filter; true when none reaches one."}, inflow.settlesFirst},
+		{Field{Name: "joins_in_soil", Kind: Truth,
+			Doc: "Whether any of its water, in any season or by any overflow, reaches a mulch basin or infiltration trench that greywater reaches too, treated or not."}, inflow.joinsInSoil},
 		{Field{Name: "ends_safely", Kind: Truth,
 			Doc: "Whether every way that its water can take, in any season or by any overflow, ends in a sewer or septic connection, " +
 				"or in a mulch basin or infiltration trench that drains no further."}, inflow.endsSafely},
@@ -112,6 +114,21 @@ func (f inflow) settlesFirst() Value {
 	holdsBack := func(kind string) bool { return kind == settlingBasin || kind == filter }
 	meets, lacks := f.network.meets(f.node, everSeason, holdsBack, func(kind string) bool { return inTrain(kind) && !settles(kind) })
 	return orUnknown(truth(!meets, f.drawn()), lacks)
+}
+
+func (f inflow) joinsInSoil() Value {
+	met := f.network.downstream(f.node, everSeason, nil)
+	grey := f.network.from(everSeason, isGreywater)
+	for i, reached := range met {
+		if reached && grey.met[i] && takesUp(f.network.nodes[i].kind) {
+			return truth(true, f.drawn())
+		}
+	}
+	open := f.network.openEnds(f.node, met, nil)
+	if f.network.anyOf(met, takesUp) {
+		open = append(open, grey.open...)
+	}
+	return orUnknown(truth(false, f.drawn()), f.network.lacks(open))
 }
 
 func (f inflow) endsSafely() Value { return f.allEnd(mayEnd) }

@@ -12,13 +12,13 @@ func TestInflows(t *testing.T) {
 		want   map[string]any
 	}{
 		"to the bed": {`{"id": "s", "kind": "shower", "to": "bed-1"}`, map[string]any{
-			"water": "greywater", "enters_train": true, "joins_untreated": true, "ends_safely": true, "ends_in_sewer": false, "reaches_sewer": false, "ends": "basin-1, trench-1", "unsafe_ends": "none", "route": "s → bed-1 → basin-1"}},
+			"water": "greywater", "enters_train": true, "joins_untreated": true, "joins_in_soil": true, "ends_safely": true, "ends_in_sewer": false, "reaches_sewer": false, "ends": "basin-1, trench-1", "unsafe_ends": "none", "route": "s → bed-1 → basin-1"}},
 		"by the diverter": {`{"id": "s", "kind": "sump pump", "to": "diverter-1"}`, map[string]any{
 			"water": "clear water", "enters_train": true, "joins_untreated": true, "ends": "basin-1, trench-1, sewer-1", "route": "s → diverter-1 → tank-1 → bed-1 → basin-1"}},
 		"below the bed": {`{"id": "s", "kind": "roof drain", "to": "basin-1"}`, map[string]any{
 			"enters_train": true, "joins_untreated": false, "ends_safely": true, "route": "s → basin-1"}},
 		"to the sewer": {`{"id": "s", "kind": "toilet", "to": "sewer-1"}`, map[string]any{
-			"water": "toilet waste", "enters_train": false, "joins_untreated": false, "ends_safely": true, "ends_in_sewer": true, "reaches_sewer": true, "ends": "sewer-1", "route": "s → sewer-1"}},
+			"water": "toilet waste", "enters_train": false, "joins_untreated": false, "joins_in_soil": false, "ends_safely": true, "ends_in_sewer": true, "reaches_sewer": true, "ends": "sewer-1", "route": "s → sewer-1"}},
 		"in part": {`{"id": "s", "kind": "dishwasher", "to": [{"target": "sewer-1", "share": "90 %"}, {"target": "tank-1"}]}`, map[string]any{
 			"water": "kitchen waste", "enters_train": true, "ends_in_sewer": false, "reaches_sewer": true, "route": "s → sewer-1; s → tank-1 → bed-1 → basin-1"}},
 		"by a spillway": {`{"id": "s", "kind": "softener backwash", "to": "spill-1"}`, map[string]any{
@@ -199,4 +199,16 @@ func TestOtherWaysHideNoMissingOne(t *testing.T) {
 			requireKnown(t, f, "inflows", "s", map[string]any{"ends_in_sewer": true})
 		})
 	}
+}
+
+// TestClearWaterInTheSoil: what a basin takes of both counts, of one of them not.
+func TestClearWaterInTheSoil(t *testing.T) {
+	parts := `[{"id": "basin-1", "kind": "mulch basin", "outline": [[1, 1], [2, 1], [2, 2]]}, {"id": "basin-2", "kind": "mulch basin", "outline": [[4, 1], [5, 1], [5, 2]]}]`
+	for shower, want := range map[string]bool{`, "to": "basin-1"`: true, `, "to": "basin-2"`: false} {
+		e := entries{"parts": parts, "sources": `[{"id": "s", "kind": "shower"` + shower + `}, {"id": "r", "kind": "roof drain", "to": "basin-1"}]`}
+		requireKnown(t, compute(t, e), "inflows", "r", map[string]any{"joins_in_soil": want})
+	}
+	open := compute(t, entries{"parts": parts, "sources": `[{"id": "s", "kind": "shower"}, {"id": "r", "kind": "roof drain", "to": "basin-1"}, {"id": "q", "kind": "sump pump"}]`})
+	requireLacks(t, open, "inflows", "r", "joins_in_soil", "/sources/0/to")
+	requireLacks(t, open, "inflows", "q", "joins_in_soil", "/sources/2/to")
 }
