@@ -11,8 +11,12 @@ import (
 	"github.com/open-policy-agent/opa/v1/topdown"
 )
 
-// deadline bounds the judging of one design by one rule.
-const deadline = 5 * time.Second
+// The bounds of judging one design: by one rule, and by all of them. A design of
+// the greatest size takes the base rules less than a second.
+const (
+	deadline = 5 * time.Second
+	patience = 30 * time.Second
+)
 
 // answer is what a rule says of a design.
 type answer struct {

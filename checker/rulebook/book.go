@@ -24,6 +24,7 @@ type Book struct {
 	asides     []*SetAside
 	queries    []query       // one for each rule
 	deadline   time.Duration // for one rule and one design
+	patience   time.Duration // for all rules and one design
 }
 
 // Rules gives the rules in force by topic, what can do the most harm first, and
@@ -94,7 +95,7 @@ func Load(ctx context.Context, layers ...Layer) (*Book, error) {
 }
 
 func (a *assembly) book(compiler *ast.Compiler, modules []*module) *Book {
-	b := &Book{deadline: deadline, cautions: a.around.cautions, limits: sortedLimits(a.around.limits), amendments: a.amendments, asides: a.asides}
+	b := &Book{deadline: deadline, patience: patience, cautions: a.around.cautions, limits: sortedLimits(a.around.limits), amendments: a.amendments, asides: a.asides}
 	store := storeOf(b.limits)
 	for _, m := range modules {
 		m.rule.Replaces = a.replaced[m.path]

@@ -21,7 +21,8 @@ func newCompiler() *ast.Compiler {
 }
 
 // compile compiles the rules in one go. When that fails each is compiled by
-// itself, so that what is wrong in one hides nothing in another.
+// itself, so that what is wrong in one hides nothing in another, up to as many
+// problems as anybody mends at once.
 func compile(modules []*module) (*ast.Compiler, source.Problems) {
 	parsed := map[string]*ast.Module{}
 	for _, m := range modules {
@@ -33,7 +34,9 @@ func compile(modules []*module) (*ast.Compiler, source.Problems) {
 	}
 	var problems source.Problems
 	for _, m := range modules {
-		problems = append(problems, m.compileAlone()...)
+		if problems = append(problems, m.compileAlone()...); len(problems) >= source.MaxProblems {
+			break
+		}
 	}
 	return c, problems
 }

@@ -23,6 +23,9 @@ import (
 // Only says which rules to try, all of them where it is nil. Changes is how many
 // changes were tried, and problems what came of those that went wrong.
 func (b *Book) Contract(ctx context.Context, only func(*Rule) bool) (changes int, problems source.Problems) {
+	limit := 10 * b.patience
+	ctx, cancel := context.WithTimeoutCause(ctx, limit, fmt.Errorf("trying all rules took longer than the limit of %v", limit))
+	defer cancel()
 	for i, r := range b.rules {
 		if only != nil && !only(r) {
 			continue
@@ -44,6 +47,7 @@ type grid struct {
 	values   map[string][]any // of each field that the rule reads
 	points   []map[string]any
 	proved   map[string]bool // by the key of the point
+	broken   bool            // the rule could not be judged; the rest would take as long or say the same
 	changes  int
 	problems source.Problems
 }
@@ -76,18 +80,22 @@ func (g *grid) fault(format string, values ...any) {
 func (g *grid) lay() bool {
 	for _, name := range g.rule.reads {
 		g.values[name] = g.candidates(fieldOf(g.rule.Subjects, name))
+		if len(g.points)*len(g.values[name]) > most {
+			g.fault("the rule reads so many fields that its promise cannot be tried; split it")
+			return false
+		}
 		var next []map[string]any
 		for _, p := range g.points {
 			for _, v := range g.values[name] {
 				next = append(next, with(p, name, v))
 			}
 		}
-		if g.points = next; len(g.points) > most {
-			g.fault("the rule reads so many fields that its promise cannot be tried; split it")
-			return false
-		}
+		g.points = next
 	}
-	if g.proved = g.ask(g.points, g.rule.Subjects); len(g.proved) == 0 {
+	if g.proved = g.ask(g.points, g.rule.Subjects); g.broken {
+		return false
+	}
+	if len(g.proved) == 0 {
 		g.fault("nothing that the rule may meet is ever proved, so that every design would be refused")
 		return false
 	}
@@ -152,8 +160,12 @@ func (g *grid) ask(points []map[string]any, l *figures.List) map[string]bool {
 
 func (g *grid) askQuery(q *query, input ast.Value) map[string]bool {
 	j := &judgement{book: g.book, rule: g.rule, query: q}
+	if g.broken {
+		return nil
+	}
 	said, err := j.ask(g.ctx, input)
 	if err != nil {
+		g.broken = true
 		g.fault("the rule could not be judged: %v", err)
 	}
 	return said.proved

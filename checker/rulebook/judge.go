@@ -18,6 +18,8 @@ import (
 // Judge holds the figures against every rule. Variances count that have not
 // expired on the day of asOf. It is safe for concurrent use.
 func (b *Book) Judge(ctx context.Context, f *figures.Figures, asOf time.Time) *Verdict {
+	ctx, cancel := context.WithTimeoutCause(ctx, b.patience, fmt.Errorf("all rules together took longer than the limit of %v", b.patience))
+	defer cancel()
 	input, unfit := inputOf(f, b.reads)
 	results := make([]Verdict, len(b.rules))
 	b.each(size(f), func(i int) {

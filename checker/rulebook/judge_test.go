@@ -124,7 +124,7 @@ func judged(t *testing.T, list, body string, items ...*figures.Item) *Verdict {
 }
 
 func TestBrokenRules(t *testing.T) {
-	pond := item("open_water", "pond-1", map[string]any{"kind": "pond"})
+	pond := item("open_water", "pond-1", map[string]any{"kind": "pond", "water_depth": 0.0})
 	for _, c := range []struct{ note, body, words string }{
 		{"both proved and excused", "proved contains w.subject if some w in input.open_water\n\nexcused contains {\"subject\": w.subject, \"reason\": \"so\"} if some w in input.open_water\n", `it both proves and excuses "pond-1"`},
 		{"a stranger proved", "proved contains \"pond-2\" if some w in input.open_water\n", `it speaks of "pond-2", which is no subject of open_water`},
@@ -132,7 +132,7 @@ func TestBrokenRules(t *testing.T) {
 		{"no names", "proved contains w if some w in input.open_water\n", "which is not the name of a subject"},
 		{"no reason", "proved contains w.subject if {\n\tsome w in input.open_water\n\tw.kind == \"tank\"\n}\n\nexcused contains {\"subject\": w.subject, \"reason\": \"\"} if some w in input.open_water\n", "with some words for the reason"},
 		{"excused by name alone", "proved contains w.subject if {\n\tsome w in input.open_water\n\tw.kind == \"tank\"\n}\n\nexcused contains w.subject if some w in input.open_water\n", `excused holds pond-1; expected {"subject": …, "reason": …}`},
-		{"an error of a function", "proved contains w.subject if {\n\tsome w in input.open_water\n\tto_number(w.kind) > 1\n}\n", "eval_builtin_error"},
+		{"an error of a function", "proved contains w.subject if {\n\tsome w in input.open_water\n\t1 / w.water_depth > 1\n}\n", "eval_builtin_error"},
 	} {
 		t.Run(c.note, func(t *testing.T) {
 			v := judged(t, "open_water", c.body, pond)

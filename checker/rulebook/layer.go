@@ -26,8 +26,10 @@ type Layer struct {
 
 // The bounds of a layer.
 const (
-	maxFileSize = 256 << 10 // bytes
-	maxRules    = 2000
+	maxFileSize  = 256 << 10 // bytes
+	maxLayerSize = 1 << 20   // bytes of all its files
+	maxRules     = 2000
+	maxEntries   = 20000 // files and folders, whatever is in them
 )
 
 // file is one file of a layer as read.
@@ -57,15 +59,28 @@ func (f *file) caret(p source.Position) string {
 	if p.Line < 1 || p.Line > len(lines) {
 		return ""
 	}
-	line := strings.TrimRight(lines[p.Line-1], "\r")
-	before := []rune(line)[:max(0, min(p.Column-1, len([]rune(line))))]
+	line := []rune(strings.TrimRight(lines[p.Line-1], "\r"))
+	at := max(0, min(p.Column-1, len(line)))
+	before, after := shown(line[max(0, at-maxCaret):at]), shown(line[at:min(len(line), at+maxCaret)])
 	indent := strings.Map(func(r rune) rune {
 		if r == '\t' {
 			return r
 		}
 		return ' '
-	}, string(before))
-	return line + "\n" + indent + "^"
+	}, before)
+	return before + after + "\n" + indent + "^"
+}
+
+// maxCaret bounds the characters shown on each side of a caret.
+const maxCaret = 200
+
+// shown makes a part of a line safe to show, its tabs left as they are.
+func shown(line []rune) string {
+	parts := strings.Split(string(line), "\t")
+	for i := range parts {
+		parts[i] = source.Clean(parts[i])
+	}
+	return strings.Join(parts, "\t")
 }
 
 // files are the files of one layer that the rule book is made of. Tests are
@@ -76,44 +91,74 @@ type files struct {
 }
 
 // readLayer reads the layer's files. Folders named amendments hold layers of
-// their own.
+// their own. It ends early where there is more than a layer may hold.
 func readLayer(layer Layer) (files, source.Problems) {
-	var (
-		all      files
-		problems source.Problems
-	)
-	walk := func(name string, entry fs.DirEntry, err error) error {
-		f := &file{layer: layer, path: name}
-		switch {
-		case err != nil:
-			problems = append(problems, f.whole("cannot be read: "+err.Error(), "", ""))
-			return nil
-		case entry.IsDir() && name == "amendments":
-			return fs.SkipDir
-		case entry.IsDir() || !wanted(name):
-			return nil
-		}
-		if problem, ok := f.read(); !ok {
-			problems = append(problems, problem)
-			return nil
-		}
-		switch name {
-		case "limits.json":
-			all.limits = f
-		case "cautions.json":
-			all.cautions = f
-		default:
-			all.rules = append(all.rules, f)
-		}
+	r := &reading{layer: layer}
+	if err := fs.WalkDir(layer.FS, ".", r.visit); err != nil {
+		r.refuse("cannot be read: "+err.Error(), "", "")
+	}
+	return r.files, r.problems
+}
+
+// reading is a layer as far as it has been read.
+type reading struct {
+	files
+	layer    Layer
+	problems source.Problems
+	entries  int
+	size     int // bytes
+}
+
+// refuse reports what is wrong with the layer as a whole.
+func (r *reading) refuse(found, expected, remedy string) {
+	r.problems = append(r.problems, (&file{layer: r.layer}).whole(found, expected, remedy))
+}
+
+func (r *reading) visit(name string, entry fs.DirEntry, err error) error {
+	f := &file{layer: r.layer, path: name}
+	if r.entries++; r.entries > maxEntries {
+		r.refuse(fmt.Sprintf("holds more than %d files and folders", maxEntries), "a folder that holds rules alone", "name the folder of the rules, not one above it")
+		return fs.SkipAll
+	}
+	switch {
+	case err != nil:
+		r.problems = append(r.problems, f.whole("cannot be read: "+err.Error(), "", ""))
+		return nil
+	case entry.IsDir() && name == "amendments":
+		return fs.SkipDir
+	case entry.Type()&fs.ModeSymlink != 0 && f.isFolder():
+		r.problems = append(r.problems, f.whole("is a link to a folder or to a place outside, and rules behind it would not be read", "a folder of its own", "put the rules into it"))
+		return nil
+	case entry.IsDir() || !wanted(name):
 		return nil
 	}
-	if err := fs.WalkDir(layer.FS, ".", walk); err != nil {
-		problems = append(problems, (&file{layer: layer}).whole("cannot be read: "+err.Error(), "", ""))
+	return r.take(f)
+}
+
+// take reads a file and puts it where it belongs.
+func (r *reading) take(f *file) error {
+	if problem, ok := f.read(); !ok {
+		r.problems = append(r.problems, problem)
+		return nil
 	}
-	if len(all.rules) > maxRules {
-		problems = append(problems, (&file{layer: layer}).whole(fmt.Sprintf("holds %d rules", len(all.rules)), fmt.Sprintf("at most %d", maxRules), ""))
+	switch f.path {
+	case "limits.json":
+		r.limits = f
+	case "cautions.json":
+		r.cautions = f
+	default:
+		r.rules = append(r.rules, f)
 	}
-	return all, problems
+	r.size += len(f.text)
+	switch {
+	case len(r.rules) > maxRules:
+		r.refuse(fmt.Sprintf("holds more than %d rules", maxRules), "", "leave some out")
+		return fs.SkipAll
+	case r.size > maxLayerSize:
+		r.refuse(fmt.Sprintf("holds files of more than %d MiB in all", maxLayerSize>>20), "", "leave some out")
+		return fs.SkipAll
+	}
+	return nil
 }
 
 func wanted(name string) bool {
@@ -123,20 +168,55 @@ func wanted(name string) bool {
 // isTest reports whether the file holds tests of a rule.
 func isTest(name string) bool { return strings.HasSuffix(name, "_test.rego") }
 
+// Read gives a file of the layer, which has to be a regular one and not too large.
+// An error is source.Problems.
+func (l Layer) Read(name string) ([]byte, error) {
+	f := &file{layer: l, path: name}
+	if problem, ok := f.read(); !ok {
+		return nil, source.Problems{problem}
+	}
+	return f.text, nil
+}
+
+// isFolder reports whether a link leads to a folder, or to where it may not lead.
+func (f *file) isFolder() bool {
+	info, err := fs.Stat(f.layer.FS, f.path)
+	return !wanted(f.path) && (err != nil || info.IsDir())
+}
+
+// read reads a regular file: opening a pipe could wait for ever.
 func (f *file) read() (source.Problem, bool) {
-	opened, err := f.layer.FS.Open(f.path)
-	if err != nil {
+	text, found, err := readBounded(f.layer.FS, f.path)
+	switch {
+	case err != nil:
 		return f.whole("cannot be read: "+err.Error(), "", ""), false
+	case found != "":
+		return f.whole(found, fmt.Sprintf("a file of at most %d KiB", maxFileSize>>10), ""), false
+	}
+	f.text = text
+	return source.Problem{}, true
+}
+
+// readBounded reads a regular file that is not too large; found says what else it
+// is.
+func readBounded(from fs.FS, name string) (text []byte, found string, err error) {
+	info, err := fs.Stat(from, name)
+	switch {
+	case err != nil:
+		return nil, "", err
+	case !info.Mode().IsRegular():
+		return nil, "is no regular file", nil
+	}
+	opened, err := from.Open(name)
+	if err != nil {
+		return nil, "", err
 	}
 	defer opened.Close()
-	f.text, err = io.ReadAll(io.LimitReader(opened, maxFileSize+1))
-	if err != nil {
-		return f.whole("cannot be read: "+err.Error(), "", ""), false
+	text, err = io.ReadAll(io.LimitReader(opened, maxFileSize+1))
+	if len(text) > maxFileSize {
+		return nil, fmt.Sprintf("is larger than %d KiB", maxFileSize>>10), err
 	}
-	if len(f.text) > maxFileSize {
-		return f.whole(fmt.Sprintf("is larger than %d KiB", maxFileSize>>10), fmt.Sprintf("at most %d KiB", maxFileSize>>10), "split it"), false
-	}
-	return source.Problem{}, true
+	return text, "", err
 }
 
 var rulePath = regexp.MustCompile(`^([a-z][a-z0-9_]*)/([a-z][a-z0-9_]*)\.rego$`)

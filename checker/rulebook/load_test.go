@@ -89,7 +89,7 @@ func TestRefusedRules(t *testing.T) {
 		{"proved is no set", "proved contains c.subject if {\n\tsome c in input.clearances.well\n\tc.works == \"field\"", "proved := \"x\" if {\n\tsome c in input.clearances.well\n\tc.works == \"field\"", 18, 1, `"proved" is not a set`, ""},
 
 		{"no metadata", "# METADATA\n", "#\n", 14, 1, "declares nothing of itself", ""},
-		{"metadata that is no YAML", "# title: Greywater", "# title: [Greywater", 3, 1, "", ""},
+		{"metadata that is no YAML", "# title: Greywater", "# title: [Greywater", 2, 1, "", ""},
 		{"metadata twice", "proved contains", "# METADATA\n# schemas: [{input: {type: object}}]\nproved contains", 18, 1, "a second METADATA block", ""},
 		{"titel", "# title:", "# titel:", 2, 3, `there is no entry "titel" here`, `did you mean "title"?`},
 		{"schemas", "# custom:", "# schemas: [{input: {type: object}}]\n# custom:", 4, 3, `there is no entry "schemas" here`, ""},

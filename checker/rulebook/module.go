@@ -31,7 +31,7 @@ func (f *file) problemAt(at *ast.Location, found, expected, remedy string) sourc
 }
 
 // parse reads the file as a rule and refuses what is wrong with its place, its
-// package and its imports.
+// package and its imports. It gives no rule where compiling it might not end.
 func parse(f *file) (*module, source.Problems) {
 	id, ok := f.id()
 	if !ok {
@@ -42,6 +42,9 @@ func parse(f *file) (*module, source.Problems) {
 		return nil, f.refusals(err)
 	}
 	m := &module{file: f, id: id, parsed: parsed}
+	if problems := m.restraints(); len(problems) > 0 {
+		return nil, problems
+	}
 	var problems source.Problems
 	if got, want := parsed.Package.Path.String()[len("data."):], packageOf(id); got != want {
 		problems = append(problems, f.problemAt(parsed.Package.Location, "the package is "+got, want+", after the file's place", ""))

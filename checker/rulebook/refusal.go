@@ -2,8 +2,10 @@ package rulebook
 
 import (
 	"errors"
+	"fmt"
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 
 	"github.com/open-policy-agent/opa/v1/ast"
@@ -30,13 +32,43 @@ func (f *file) refusal(e *ast.Error) source.Problem {
 		return f.unknownField(e, detail)
 	}
 	if name, ok := undefinedFunction(e); ok {
-		expected, remedy := suggestion(name, slices.DeleteFunc(slices.Clone(ruleBuiltins), func(name string) bool { return strings.HasPrefix(name, "internal.") }))
-		return f.problemAt(e.Location, "there is no function "+source.Quote(name)+" for rules", expected, remedy)
+		return f.noFunction(e.Location, name)
 	}
 	if name := unsafe.FindStringSubmatch(e.Message); name != nil {
 		return f.problemAt(e.Location, "nothing gives "+source.Quote(name[1])+" a value", "a name that the file defines or some … in binds", "")
 	}
+	if strings.HasPrefix(e.Message, "yaml: ") {
+		return f.badDeclaration(e)
+	}
 	return f.problemAt(e.Location, hidden(e.Message), hidden(details(e)), "")
+}
+
+// badDeclaration words what is wrong with the YAML of a METADATA block, whose lines
+// OPA counts from the line below the one that opens it.
+func (f *file) badDeclaration(e *ast.Error) source.Problem {
+	opened, at := 0, *e.Location
+	for i, line := range strings.SplitN(string(f.text), "\n", at.Row+1)[:at.Row] {
+		if strings.TrimSpace(strings.TrimLeft(line, "# \t")) == "METADATA" {
+			opened = i + 1
+		}
+	}
+	at.Row, at.Col = opened, 1
+	said := inBlock.ReplaceAllStringFunc(e.Message, func(line string) string {
+		row, _ := strconv.Atoi(line[len("line "):])
+		if row += opened; at.Row == opened {
+			at.Row = row
+		}
+		return fmt.Sprintf("line %d", row)
+	})
+	said = strings.Join(strings.Fields(strings.TrimPrefix(said, "yaml: ")), " ")
+	return f.problemAt(&at, "the METADATA block cannot be read: "+said, "YAML with title, description and custom", "")
+}
+
+// noFunction words a call of a function that there is not.
+func (f *file) noFunction(at *ast.Location, name string) source.Problem {
+	known := slices.DeleteFunc(slices.Clone(ruleBuiltins), func(name string) bool { return strings.HasPrefix(name, "internal.") })
+	expected, remedy := suggestion(name, known)
+	return f.problemAt(at, "there is no function "+source.Quote(name)+" for rules", expected, remedy)
 }
 
 // unknownField words a reference to something that is not in its object.
@@ -58,6 +90,7 @@ func (f *file) unknownField(e *ast.Error, detail *ast.RefErrInvalidDetail) sourc
 var (
 	generated = regexp.MustCompile(`__local\d+__`)
 	undefined = regexp.MustCompile(`^undefined function (\S+)$`)
+	inBlock   = regexp.MustCompile(`line \d+`)
 	unsafe    = regexp.MustCompile(`^var (\S+) is unsafe$`)
 )
 

@@ -124,7 +124,7 @@ func (s *safety) standings(t *rapid.T, points []map[string]any) map[string]stand
 			group.Items = append(group.Items, pointItem(s.rule.Subjects, p))
 		}
 	}
-	own := &Book{rules: []*Rule{s.rule}, queries: s.book.queries[s.index : s.index+1], limits: s.book.limits, deadline: s.book.deadline}
+	own := &Book{rules: []*Rule{s.rule}, queries: s.book.queries[s.index : s.index+1], limits: s.book.limits, deadline: s.book.deadline, patience: s.book.patience}
 	v := own.Judge(t.Context(), f, day)
 	require.Empty(t, v.Broken)
 	stand := map[string]standing{}

@@ -62,7 +62,7 @@ func TestTrapDanglingReferences(t *testing.T) {
 // One query over all rules dies whole when one rule divides by zero.
 func TestTrapOneErrorTakesAllDown(t *testing.T) {
 	b := load(t, wellLayer(), layer("county", map[string]string{
-		"a/b.rego": ruleText("a.b", "clearances.well", "proved contains c.subject if {\n\tsome c in input.clearances.well\n\tc.distance / (c.distance - c.distance) > 1\n}\n"),
+		"a/b.rego": ruleText("a.b", "clearances.well", "proved contains c.subject if {\n\tsome c in input.clearances.well\n\t1 / (c.distance - c.distance) > 1\n}\n"),
 	}))
 	v := b.Judge(t.Context(), figuresOf(near("bed-1", "field", 99)), day)
 	require.Len(t, v.Broken, 1)

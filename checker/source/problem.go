@@ -38,11 +38,12 @@ type Problem struct {
 // Problems is a list of problems in the order of the file.
 type Problems []Problem
 
-// Error gives each problem on a line of its own, as file:line:column: text.
+// Error gives each problem on a line of its own, as file:line:column: text. It
+// can be shown on a terminal, whatever the file and its name hold.
 func (ps Problems) Error() string {
 	lines := make([]string, len(ps))
 	for i, p := range ps {
-		lines[i] = p.Position.String() + ": " + p.Sentence()
+		lines[i] = Clean(p.Position.String() + ": " + p.Sentence())
 	}
 	return strings.Join(lines, "\n")
 }

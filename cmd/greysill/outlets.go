@@ -64,8 +64,8 @@ func (o *outlets) design(j *report.Judged) error {
 		}
 	}
 	if !o.spoken {
-		for _, p := range j.Problems {
-			fmt.Fprintf(o.console.err, "%s: %s\n", p.Position, p.Sentence())
+		if len(j.Problems) > 0 {
+			fmt.Fprintln(o.console.err, j.Problems)
 		}
 		fmt.Fprintln(o.console.err, report.Line(j))
 	}

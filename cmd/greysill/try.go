@@ -71,7 +71,7 @@ func (f *common) under(dir string) ([]rulebook.Layer, error) {
 // tried says what came of a trial.
 func tried(c console, dir string, t *ruletest.Trial) int {
 	for _, p := range t.Problems {
-		fmt.Fprintf(c.out, "%s: %s\n", p.Position, source.Clean(p.Sentence()))
+		fmt.Fprintln(c.out, source.Problems{p})
 		if p.Caret != "" {
 			fmt.Fprintln(c.out, "    "+strings.ReplaceAll(p.Caret, "\n", "\n    "))
 		}
@@ -82,7 +82,7 @@ func tried(c console, dir string, t *ruletest.Trial) int {
 	}
 	said := fmt.Sprintf("%s of its own, %d tests pass and reach every line, %d changes tried, none yields a pass", count(len(t.Rules), "rule"), t.Tests, t.Changes)
 	if t.Amendment != nil {
-		said = fmt.Sprintf("%s, sets %s and has ", t.Amendment.Name, count(len(t.Amendment.Limits), "limit")) + said
+		said = fmt.Sprintf("%s, sets %s and has ", source.Clean(t.Amendment.Name), count(len(t.Amendment.Limits), "limit")) + said
 	}
 	fmt.Fprintf(c.out, "%s: %s\n", dir, said)
 	return exitPass

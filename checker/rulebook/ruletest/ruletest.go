@@ -44,8 +44,15 @@ type suite struct {
 }
 
 // Run runs the tests of the layer. Its rules must load; an error means that they
-// or the tests do not even compile.
+// or the tests do not even compile, or that they went past their bounds: then what
+// cannot be called off is left behind.
 func Run(ctx context.Context, layer rulebook.Layer) (*Report, error) {
+	return within(ctx, bounds{time: 2 * time.Minute, memory: 512 << 20}, func(ctx context.Context) (*Report, error) {
+		return run(ctx, layer)
+	})
+}
+
+func run(ctx context.Context, layer rulebook.Layer) (*Report, error) {
 	s, err := parse(layer)
 	if err != nil {
 		return nil, err
@@ -74,7 +81,7 @@ func parse(layer rulebook.Layer) (*suite, error) {
 	}
 	options := ast.ParserOptions{Capabilities: rulebook.TestCapabilities(), ProcessAnnotation: true}
 	for _, name := range names {
-		text, err := fs.ReadFile(layer.FS, name)
+		text, err := layer.Read(name)
 		if err != nil {
 			return nil, err
 		}
