@@ -47,6 +47,7 @@ var tables = slices.Concat(
 		pondTable,
 		routingTable,
 		waterLevelTable,
+		heldLevelTable,
 		dropTable,
 		fallTable,
 		spillwayTable,

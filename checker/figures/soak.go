@@ -168,7 +168,7 @@ func (d *drawing) newSoakage() []*soakage {
 	surge := d.surge("volume_per_use", func(s *design.Source) quantity.Quantity { return s.VolumePerUse })
 	all := make([]*soakage, len(parts))
 	for i, p := range parts {
-		s := &soakage{part: p, given: p.soakArea(), flow: flows[p.node-len(d.Sources)].greatest(), surge: surge(p)}
+		s := &soakage{part: p, given: p.drawnArea(), flow: flows[p.node-len(d.Sources)].greatest(), surge: surge(p)}
 		for k := range tablesOfSoils {
 			if t := &tablesOfSoils[k]; slices.Contains(t.kinds, p.Kind) {
 				s.areas = append(s.areas, newSoilArea(p, t, s.flow))
@@ -198,8 +198,8 @@ func (f flow) greatest() Value {
 	return orUnknown(number(max(inWarm.Number, inBypass.Number), inputs...), lacks)
 }
 
-// soakArea is the area of soil, which has to be more than 0.
-func (p *part) soakArea() Value {
+// drawnArea is the area in plan, which has to be more than 0.
+func (p *part) drawnArea() Value {
 	area := p.area()
 	if area.Known() && area.Number <= geometry.Resolution*geometry.Resolution {
 		return unknown(p.lack("outline"))
@@ -209,7 +209,7 @@ func (p *part) soakArea() Value {
 
 func newSoilArea(p *part, t *soilTable, flow Value) *soilArea {
 	a := &soilArea{part: p, table: t, flow: flow, counted: t.counts(p)}
-	if bottom := p.soakArea(); !bottom.Known() {
+	if bottom := p.drawnArea(); !bottom.Known() {
 		a.counted = bottom
 	}
 	a.read()
