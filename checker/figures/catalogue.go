@@ -11,6 +11,7 @@ var tables = slices.Concat(
 		demandTable,
 		inflowTable,
 		fixtureTable,
+		fixtureFallTable,
 		surgeTable,
 		stormTable,
 		flowTable,

@@ -18,7 +18,7 @@ func TestListsKeepTheirNamesAndOrder(t *testing.T) {
 		names = append(names, l.Name)
 	}
 	require.Equal(t, []string{
-		"system", "plan", "demand", "inflows", "fixtures", "surges", "storms", "flows", "make_up", "cold_season",
+		"system", "plan", "demand", "inflows", "fixtures", "fixture_falls", "surges", "storms", "flows", "make_up", "cold_season",
 		"months", "frost", "ground", "soil", "parts", "routes", "diverters", "sewer_ways", "open_water",
 		"discharges", "holdings", "beds", "layers", "bed_flow", "head_loss", "effluent", "bed_areas", "bed_winter",
 		"roots", "settling", "ponds", "routing", "water_levels", "held_levels", "drops", "falls", "spillways", "spillway_channels",
