@@ -32,6 +32,14 @@ var bedTable = tabulate(
 		{Field{Name: "water_below_surface", Kind: Number, Dimension: quantity.Length,
 			Doc:     "Depth of the water below the lowest point of the gravel's surface; negative where water stands in the open.",
 			Formula: "lowest level of the media's surface − the higher of the water level and the level of its outlet, where that is drawn"}, (*bed).waterBelowSurface},
+		{Field{Name: "water_below_highest", Kind: Number, Dimension: quantity.Length,
+			Doc:     "Depth of the water level below the highest point of the gravel's surface.",
+			Formula: "highest level of the media's surface − water level"}, (*bed).waterBelowHighest},
+		{Field{Name: "layers_fill", Kind: Truth,
+			Doc:     "Whether the layers of media drawn fill the mean depth, as far as the drawing's tolerance of levels tells. A lowest layer without a thickness takes what the layers above it leave.",
+			Formula: "Σ thickness of the layers = mean depth of media"}, (*bed).layersFill},
+		{Field{Name: "layers_thickness", Kind: Number, Dimension: quantity.Length, Doc: "Thickness of all layers of media together.",
+			Formula: "Σ thickness of the layers"}, (*bed).layersThickness},
 		{Field{Name: "storm_water_below_surface", Kind: Number, Dimension: quantity.Length,
 			Doc:     "Depth of the water in the design storm below the lowest point of the gravel's surface; negative where it stands in the open.",
 			Formula: "lowest level of the media's surface − storm_surface of water_levels"}, (*bed).stormBelowSurface},
@@ -121,6 +129,14 @@ func (b *bed) waterBelowSurface() Value {
 	}
 	standing, drawn := b.standing()
 	return number(slices.Min(b.surface.at)-standing, append(drawn, b.surface.input)...)
+}
+
+func (b *bed) waterBelowHighest() Value {
+	below := b.waterBelowSurface()
+	if !below.Known() {
+		return below
+	}
+	return number(slices.Max(b.surface.at)-b.WaterLevel.Value, b.surface.input, b.drawn("water_level"))
 }
 
 // standing is the level at which the water stands: that of its outlet where that is

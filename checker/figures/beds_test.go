@@ -180,3 +180,9 @@ func TestWaterStandsAtTheHigherOutlet(t *testing.T) {
 		requireKnown(t, f, "beds", "bed-1", map[string]any{"water_below_surface": below})
 	}
 }
+
+func TestWaterBelowTheHighestPlace(t *testing.T) {
+	f := compute(t, bedding(`[]`, `, "floor": "9.4 m", "surface": ["10 m", "10.1 m", "10.05 m", "10 m"], "water_level": "9.8 m"`))
+	requireKnown(t, f, "beds", "bed-1", map[string]any{"water_below_surface": 10 - 9.8, "water_below_highest": 10.1 - 9.8})
+	requireLacks(t, compute(t, bedding(`[]`, `, "surface": "10 m"`)), "beds", "bed-1", "water_below_highest", "/parts/0/water_level")
+}
