@@ -21,7 +21,7 @@ var partTable = tabulate(
 		{Field{Name: "own_ground", Kind: Truth,
 			Doc: "Whether no other bed, basin, trench, pond or tank is drawn on the ground of this one, as far as the drawing's tolerance of distance tells; true of a part of any other kind."},
 			(*part).ownGround},
-		{Field{Name: "ground_shared", Kind: Text, Doc: "The parts that are drawn on the same ground; \"none\" where none is."}, (*part).groundShared},
+		{Field{Name: "ground_shared", Kind: Text, Doc: "The parts that are drawn on the same ground; \"none\" where none is."}, func(p *part) Value { return p.shares() }},
 		{Field{Name: "area", Kind: Number, Dimension: quantity.Area,
 			Doc:     "Area of its outline in plan; length × width of a trench drawn as a line; 0 for a point or another line.",
 			Formula: "½ Σ (x₁y₂ − x₂y₁) round the outline"}, (*part).area},

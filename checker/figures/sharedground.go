@@ -24,7 +24,7 @@ func (p *part) groundShared() Value {
 }
 
 func (p *part) ownGround() Value {
-	shared := p.groundShared()
+	shared := p.shares()
 	return Value{Truth: shared.Known() && shared.Text == listed(nil), Inputs: shared.Inputs, Lacks: shared.Lacks}
 }
 
@@ -34,7 +34,7 @@ func (p *part) overlaps(other *part) bool {
 	case !p.isDug() || !other.isDug() || p.shape.Empty() || other.shape.Empty():
 		return false
 	case p.half+other.half == 0:
-		return geometry.Overlap(p.shape, other.shape) > p.drawing.planTolerance()
+		return geometry.Overlap(p.shape, other.shape, p.drawing.planTolerance(), p.middles())
 	default:
 		return p.runsOver(other) || other.runsOver(p)
 	}
@@ -46,7 +46,7 @@ func (p *part) overlaps(other *part) bool {
 func (p *part) runsOver(other *part) bool {
 	half := p.half + other.half
 	reach := half - min(p.drawing.planTolerance(), half/2)
-	return slices.ContainsFunc(p.shape.Middles(), func(middle geometry.Point) bool {
+	return slices.ContainsFunc(p.middles(), func(middle geometry.Point) bool {
 		return geometry.Distance(geometry.At(middle), other.shape) < reach
 	})
 }

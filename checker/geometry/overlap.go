@@ -1,36 +1,38 @@
 package geometry
 
-// Overlap is how deep two rings reach into each other, 0 where they touch, lie
-// apart or are no rings. It is measured at corners, in the middle of the pieces
-// into which each ring cuts the other's edge, and in the middle of triangles, so
-// that it may be less than the deepest place; it is more than 0 wherever the two
-// share ground.
-func Overlap(a, b Shape) float64 {
+import "slices"
+
+// Overlap reports whether two rings share ground and reach deeper into each other
+// than a depth. It looks at corners, at the middle of the pieces into which each ring
+// cuts the other's edge, and last at the places given, which lie within one of them,
+// such as its Middles: rings that are the same meet with their edges.
+func Overlap(a, b Shape, depth float64, within []Point) bool {
 	if !a.filled || !b.filled || Distance(a, b) > 0 {
-		return 0
+		return false
 	}
-	return max(a.deepestIn(b), b.deepestIn(a))
+	return a.reachesInto(b, depth) || b.reachesInto(a, depth) ||
+		slices.ContainsFunc(within, func(p Point) bool { return a.holds(p, depth) && b.holds(p, depth) })
 }
 
-func (s Shape) deepestIn(ring Shape) float64 {
-	deepest := 0.0
-	probe := func(p Point) {
-		if ring.Contains(p) {
-			deepest = max(deepest, Distance(At(p), ring.Edge()))
-		}
-	}
+// holds reports whether a ring has a place deeper within than a depth.
+func (s Shape) holds(p Point, depth float64) bool {
+	return s.Contains(p) && Distance(At(p), s.Edge()) > depth
+}
+
+func (s Shape) reachesInto(ring Shape, depth float64) bool {
 	for i := range s.segments() {
 		a, b := s.segment(i)
+		if ring.holds(a, depth) {
+			return true
+		}
 		cuts := ring.cuts(a, b)
 		for k := 1; k < len(cuts); k++ {
-			probe(along(a, b, (cuts[k-1]+cuts[k])/2))
+			if ring.holds(along(a, b, (cuts[k-1]+cuts[k])/2), depth) {
+				return true
+			}
 		}
-		probe(a)
 	}
-	for _, p := range s.Middles() {
-		probe(p)
-	}
-	return deepest
+	return false
 }
 
 // Middles gives the middle of every triangle that a ring is cut into, else of every

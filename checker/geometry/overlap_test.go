@@ -26,12 +26,20 @@ func TestOverlap(t *testing.T) {
 	}
 	for name, tt := range tests {
 		t.Run(name, func(t *testing.T) {
-			got := geometry.Overlap(plot, tt.other)
-			require.Equal(t, tt.shares, got > 0)
-			require.InDelta(t, got, geometry.Overlap(tt.other, plot), 1e-12, "either way round")
+			require.Equal(t, tt.shares, geometry.Overlap(plot, tt.other, 0, plot.Middles()))
+			require.Equal(t, tt.shares, geometry.Overlap(tt.other, plot, 0, plot.Middles()), "either way round")
 		})
 	}
-	require.InDelta(t, 1, geometry.Overlap(plot, box(5, -1, 9, 5)), 1e-12, "a strip of 1 is 1 deep")
+}
+
+// The strip is 1 deep; the middle of a triangle of the plot is 4/3 from its edge.
+func TestOverlapByADepth(t *testing.T) {
+	plot, strip := box(0, 0, 6, 4), box(5, -1, 9, 5)
+	require.True(t, geometry.Overlap(plot, strip, 0.99, nil))
+	require.False(t, geometry.Overlap(plot, strip, 1.01, nil))
+	require.False(t, geometry.Overlap(plot, plot, 0, nil), "only the edges meet")
+	require.True(t, geometry.Overlap(plot, plot, 1.3, plot.Middles()))
+	require.False(t, geometry.Overlap(plot, plot, 1.4, plot.Middles()))
 }
 
 // Two rectangles share ground where both their spans do.
@@ -43,9 +51,8 @@ func TestRectanglesOverlap(t *testing.T) {
 		w, h, m, n := size.Draw(t, "w"), size.Draw(t, "h"), size.Draw(t, "m"), size.Draw(t, "n")
 		a, b := box(float64(x), float64(y), float64(x+w), float64(y+h)), box(float64(u), float64(v), float64(u+m), float64(v+n))
 		across, along := min(x+w, u+m)-max(x, u), min(y+h, v+n)-max(y, v)
-		depth := geometry.Overlap(a, b)
-		require.Equal(t, across > 0 && along > 0, depth > 0)
-		require.LessOrEqual(t, depth, float64(max(min(w, h), min(m, n)))/2+1e-9, "no place of either is deeper")
+		require.Equal(t, across > 0 && along > 0, geometry.Overlap(a, b, 0, a.Middles()))
+		require.False(t, geometry.Overlap(a, b, float64(max(min(w, h), min(m, n)))/2, a.Middles()), "no place of either is deeper")
 	})
 }
 
