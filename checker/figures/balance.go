@@ -209,7 +209,7 @@ func (p *part) sealed() Value {
 }
 
 func (b *basinYear) balance() {
-	area := b.soakArea()
+	area := b.drawnArea()
 	for c := range cases {
 		from := []Value{area, b.sealed(), b.full[c], b.drains[c], b.months[0].greywater, b.everyMonth()}
 		spans := make([]climate.Fluxes, len(b.months))

@@ -23,7 +23,7 @@ var edgeColumns = []column[*bed]{
 	{Field{Name: "runs_in_frost", Kind: Truth, Doc: "Whether the bypass season leaves any part of a freezing month open."}, (*bed).runsInFrost},
 	{Field{Name: "liner_material", Kind: Text, Doc: "What its liner is made of."}, (*bed).linerMaterial},
 	{Field{Name: "liner_thickness", Kind: Number, Dimension: quantity.Length, Doc: "Thickness of its liner."}, (*bed).linerThickness},
-	{Field{Name: "liner_reaches_over_edge", Kind: Truth, Doc: "Whether its liner is drawn to reach beyond the edge, to be anchored."}, (*bed).linerReachesOver},
+	{Field{Name: "liner_overlap", Kind: Number, Dimension: quantity.Length, Doc: "How far its liner is drawn to reach beyond the edge, to be anchored."}, (*bed).linerOverlap},
 	{Field{Name: "liner_holes_drawn", Kind: Truth,
 		Doc: "Whether the drawing says what goes through its liner and how each hole is sealed; false where it says that nothing does, since water leaves a bed below its rim."},
 		(*bed).linerHolesDrawn},
@@ -81,11 +81,11 @@ func (b *bed) linerThickness() Value {
 	return number(b.Liner.Thickness.Value, b.linerEntry("thickness"))
 }
 
-func (b *bed) linerReachesOver() Value {
+func (b *bed) linerOverlap() Value {
 	if b.Liner == nil || !b.Liner.Overlap.Given() {
 		return b.lackOfLiner("overlap")
 	}
-	return truth(b.Liner.Overlap.Value > 0, b.linerEntry("overlap"))
+	return number(b.Liner.Overlap.Value, b.linerEntry("overlap"))
 }
 
 func (b *bed) linerHolesDrawn() Value {

@@ -11,7 +11,7 @@ func TestBedEdges(t *testing.T) {
 		"liner": {"material": "EPDM", "thickness": "45 mil", "overlap": "1 ft", "penetrations": ["outlet pipe, boot"]}`))
 	requireKnown(t, f, "beds", "bed-1", map[string]any{
 		"surface_range": 0.0, "freeboard": 10.15 - 9.9, "rim_above_surface": true, "mulch": 6 * 0.0254, "runs_in_frost": true,
-		"liner_material": "EPDM", "liner_thickness": 0.045 * 0.0254, "liner_reaches_over_edge": true, "liner_holes_drawn": true,
+		"liner_material": "EPDM", "liner_thickness": 0.045 * 0.0254, "liner_overlap": 12 * 0.0254, "liner_holes_drawn": true,
 	})
 }
 
@@ -27,7 +27,7 @@ func TestRimAtTheSurface(t *testing.T) {
 
 func TestLinerThatEndsAtTheEdge(t *testing.T) {
 	f := compute(t, wetBed("", `, "liner": {"overlap": "0 in", "penetrations": []}`))
-	requireKnown(t, f, "beds", "bed-1", map[string]any{"liner_reaches_over_edge": false, "liner_holes_drawn": false})
+	requireKnown(t, f, "beds", "bed-1", map[string]any{"liner_overlap": 0.0, "liner_holes_drawn": false})
 	requireLacks(t, f, "beds", "bed-1", "liner_material", "/parts/0/liner/material")
 	requireLacks(t, f, "beds", "bed-1", "liner_thickness", "/parts/0/liner/thickness")
 }
@@ -60,7 +60,7 @@ func TestBedEdgesLack(t *testing.T) {
 	for _, entry := range []string{"material", "thickness"} {
 		requireLacks(t, f, "beds", "bed-1", "liner_"+entry, "/parts/0/liner/"+entry)
 	}
-	requireLacks(t, f, "beds", "bed-1", "liner_reaches_over_edge", "/parts/0/liner/overlap")
+	requireLacks(t, f, "beds", "bed-1", "liner_overlap", "/parts/0/liner/overlap")
 	requireLacks(t, f, "beds", "bed-1", "liner_holes_drawn", "/parts/0/liner/penetrations")
 }
 

@@ -20,6 +20,9 @@ var bedFlowTable = tabulate(
 			Formula: "area ÷ the outline's extent along the course"}, func(r *running) Value { return r.course.width }},
 		{Field{Name: "area", Kind: Number, Dimension: quantity.Area, Doc: "Area of the bed in plan.",
 			Formula: "½ Σ (x₁y₂ − x₂y₁) round the outline"}, func(r *running) Value { return r.area() }},
+		{Field{Name: "course_share", Kind: Number, Dimension: quantity.Share,
+			Doc:     "How much of the bed's extent along the water's course lies between the inlet header and the outlet; what lies beyond them does little.",
+			Formula: "least distance in plan from the header to the outlet ÷ the outline's extent in that direction"}, (*running).courseShare},
 		{Field{Name: "length_to_width", Kind: Number, Dimension: quantity.Number, Doc: "Length along the course for each unit of width.",
 			Formula: "length ÷ width"}, (*running).lengthToWidth},
 		{Field{Name: "water_depth", Kind: Number, Dimension: quantity.Length, Doc: "Mean depth of the water over the floor.",
@@ -82,6 +85,25 @@ var (
 func (r *running) lengthToWidth() Value {
 	c := r.course
 	return worked(r.lack("outline"), func() (float64, error) { return c.length.Number / c.width.Number, nil }, c.length, c.width)
+}
+
+func (r *running) courseShare() Value {
+	c := r.course
+	if c.by.Known() && c.by.Text != headerToOutlet {
+		return unknown(r.endsLacking()...)
+	}
+	return worked(r.lack("outline"), func() (float64, error) { return c.length.Number * c.width.Number / r.shape.Area(), nil }, c.length, c.width)
+}
+
+// endsLacking names the ends of the water's course that are not drawn.
+func (b *bed) endsLacking() (lacks []Lack) {
+	if b.Inlet == nil || len(b.Inlet.Path) == 0 {
+		lacks = append(lacks, Lack{b.Pointer + "/inlet/path", "path of the inlet of " + b.ID})
+	}
+	if b.Outlet == nil || b.Outlet.At == nil {
+		lacks = append(lacks, Lack{b.Pointer + "/outlet/at", "place of the outlet of " + b.ID})
+	}
+	return lacks
 }
 
 func (r *running) detention(pores, flow Value) Value {

@@ -173,3 +173,13 @@ func TestRiseUnderOpenWater(t *testing.T) {
 	e["parts"] = strings.Replace(e["parts"], `"surface": "10 m"`, `"surface": "9.9 m"`, 1)
 	requireLacks(t, compute(t, e), "head_loss", "bed-1, clean media", "rise_share", "/parts/0/water_level")
 }
+
+// The bed is 6 m along the water's course.
+func TestHowMuchOfTheBedTheWaterPasses(t *testing.T) {
+	for header, share := range map[string]float64{`[[14.5, 28], [14.5, 31]]`: 5.0 / 6, `[[14, 28], [14, 31]]`: 5.5 / 6, `[[17, 28], [17, 31]]`: 2.5 / 6} {
+		f := compute(t, wetBed("", `, "inlet": {"path": `+header+`}, "outlet": {"at": [19.5, 29]}`))
+		requireKnown(t, f, "bed_flow", "bed-1", map[string]any{"course_share": share})
+	}
+	f := compute(t, wetBed("", ""))
+	requireLacks(t, f, "bed_flow", "bed-1", "course_share", "/parts/0/inlet/path", "/parts/0/outlet/at")
+}

@@ -30,8 +30,16 @@ var bedTable = tabulate(
 		{Field{Name: "floor_range", Kind: Number, Dimension: quantity.Length, Doc: "How far the floor is from level.",
 			Formula: "highest − lowest floor level"}, (*bed).floorRange},
 		{Field{Name: "water_below_surface", Kind: Number, Dimension: quantity.Length,
-			Doc:     "Depth of the water level below the lowest point of the gravel's surface; negative where water stands in the open.",
-			Formula: "lowest level of the media's surface − water level"}, (*bed).waterBelowSurface},
+			Doc:     "Depth of the water below the lowest point of the gravel's surface; negative where water stands in the open.",
+			Formula: "lowest level of the media's surface − the higher of the water level and the level of its outlet, where that is drawn"}, (*bed).waterBelowSurface},
+		{Field{Name: "water_below_highest", Kind: Number, Dimension: quantity.Length,
+			Doc:     "Depth of the water level below the highest point of the gravel's surface.",
+			Formula: "highest level of the media's surface − water level"}, (*bed).waterBelowHighest},
+		{Field{Name: "layers_fill", Kind: Truth,
+			Doc:     "Whether the layers of media drawn fill the mean depth, as far as the drawing's tolerance of levels tells. A lowest layer without a thickness takes what the layers above it leave.",
+			Formula: "Σ thickness of the layers = mean depth of media"}, (*bed).layersFill},
+		{Field{Name: "layers_thickness", Kind: Number, Dimension: quantity.Length, Doc: "Thickness of all layers of media together.",
+			Formula: "Σ thickness of the layers"}, (*bed).layersThickness},
 		{Field{Name: "storm_water_below_surface", Kind: Number, Dimension: quantity.Length,
 			Doc:     "Depth of the water in the design storm below the lowest point of the gravel's surface; negative where it stands in the open.",
 			Formula: "lowest level of the media's surface − storm_surface of water_levels"}, (*bed).stormBelowSurface},
@@ -119,7 +127,26 @@ func (b *bed) waterBelowSurface() Value {
 	if len(lacks) > 0 {
 		return unknown(lacks...)
 	}
-	return number(slices.Min(b.surface.at)-b.WaterLevel.Value, b.surface.input, b.drawn("water_level"))
+	standing, drawn := b.standing()
+	return number(slices.Min(b.surface.at)-standing, append(drawn, b.surface.input)...)
+}
+
+func (b *bed) waterBelowHighest() Value {
+	below := b.waterBelowSurface()
+	if !below.Known() {
+		return below
+	}
+	return number(slices.Max(b.surface.at)-b.WaterLevel.Value, b.surface.input, b.drawn("water_level"))
+}
+
+// standing is the level at which the water stands: that of its outlet where that is
+// drawn higher than the water. The water level has to be known.
+func (b *bed) standing() (level float64, drawn []Input) {
+	level, drawn = b.WaterLevel.Value, []Input{b.drawn("water_level")}
+	if held := b.heldBy(); held.Known() && held.Number > level+geometry.Resolution {
+		return held.Number, held.Inputs
+	}
+	return level, drawn
 }
 
 func (b *bed) stormBelowSurface() Value {

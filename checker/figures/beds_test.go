@@ -172,3 +172,17 @@ func TestInletInside(t *testing.T) {
 		requireLacks(t, compute(t, bedding(`[]`, without)), "beds", "bed-1", "inlet_inside", "/parts/0/inlet/path")
 	}
 }
+
+// The surface is level at 10 m. Water rises to the outlet that holds it.
+func TestWaterStandsAtTheHigherOutlet(t *testing.T) {
+	for outlet, below := range map[string]float64{"9.7 m": 0.2, "9.8 m": 0.2, "9.95 m": 0.05, "10.1 m": -0.1} {
+		f := compute(t, bedding(`[]`, `, "floor": "9.4 m", "surface": "10 m", "water_level": "9.8 m", "outlet": {"level": "`+outlet+`"}`))
+		requireKnown(t, f, "beds", "bed-1", map[string]any{"water_below_surface": below})
+	}
+}
+
+func TestWaterBelowTheHighestPlace(t *testing.T) {
+	f := compute(t, bedding(`[]`, `, "floor": "9.4 m", "surface": ["10 m", "10.1 m", "10.05 m", "10 m"], "water_level": "9.8 m"`))
+	requireKnown(t, f, "beds", "bed-1", map[string]any{"water_below_surface": 10 - 9.8, "water_below_highest": 10.1 - 9.8})
+	requireLacks(t, compute(t, bedding(`[]`, `, "surface": "10 m"`)), "beds", "bed-1", "water_below_highest", "/parts/0/water_level")
+}

@@ -18,11 +18,10 @@ func TestListsKeepTheirNamesAndOrder(t *testing.T) {
 		names = append(names, l.Name)
 	}
 	require.Equal(t, []string{
-		"system", "plan", "demand", "inflows", "fixtures", "surges", "storms", "flows", "make_up", "cold_season",
+		"system", "plan", "demand", "inflows", "fixtures", "fixture_falls", "surges", "storms", "flows", "make_up", "cold_season",
 		"months", "frost", "ground", "soil", "parts", "routes", "diverters", "sewer_ways", "open_water",
 		"discharges", "holdings", "beds", "layers", "bed_flow", "head_loss", "effluent", "bed_areas", "bed_winter",
-		"roots", "settling", "ponds", "routing", "water_levels", "drops", "falls", "spillways", "spillway_channels",
-		"soakage", "soakage_areas", "reaches", "pipes", "pipe_flow", "joins", "gaps", "cover", "pipe_winter", "cleanouts",
+		"roots", "settling", "ponds", "routing", "water_levels", "held_levels", "drops", "falls", "spillways", "spillway_channels", "soakage", "soakage_areas", "reaches", "pipes", "pipe_flow", "joins", "gaps", "cover", "pipe_winter", "cleanouts",
 		"cuts", "construction", "licensed_work", "crossings", "services", "dug_services", "digs", "upkeep",
 		"quantities.gravel", "quantities.liner", "quantities.pipe", "quantities.fittings", "quantities.mulch",
 		"quantities.plants", "quantities.excavation", "clearances.well", "clearances.surface_water",

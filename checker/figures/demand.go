@@ -14,7 +14,7 @@ var demandTable = tabulate(
 	func(*drawing) Subject { return Subject{Name: "the system", Pointers: []string{""}} },
 	[]column[*drawing]{
 		{Field{Name: "daily_flow_by_occupants", Kind: Number, Dimension: quantity.Flow, Doc: "Greywater a day, counted by occupants.",
-			Formula: "occupants × (25 gal/d for bathing if on the system + 15 gal/d for laundry if on the system)", Source: householdFlow}, (*drawing).dailyFlow},
+			Formula: "occupants × (25 gal/d for bathing if on the system + 15 gal/d for laundry if on the system)", Source: householdFlow}, (*drawing).flowByOccupants},
 		{Field{Name: "daily_flow_by_fixture", Kind: Number, Dimension: quantity.Flow, Doc: "Greywater a day, counted by the use of each fixture on the system.",
 			Formula: "Σ volume for each use × uses a day"}, (*drawing).flowByFixture},
 		{Field{Name: "utah_flow", Kind: Number, Dimension: quantity.Flow,
@@ -84,7 +84,7 @@ func (d *drawing) statedFlow() Value {
 }
 
 func (d *drawing) statedShare() Value {
-	stated, estimate := d.statedFlow(), d.dailyFlow()
+	stated, estimate := d.statedFlow(), d.flowByOccupants()
 	known := outOf(0, stated, estimate)
 	switch {
 	case !known.Known():

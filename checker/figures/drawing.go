@@ -45,6 +45,8 @@ type part struct {
 	shape   geometry.Shape
 	half    float64 // half the width of what is drawn as its middle line
 	grounds []covered
+	shares  func() Value                 // what is drawn on the same ground
+	middles func() []geometry.Point      // of the triangles or stretches of the shape
 	under   func() (ground.Extent, bool) // the ground, ok=false where spot levels do not show all of it
 }
 
@@ -77,6 +79,8 @@ func read(d *design.Design) *drawing {
 			p.half = p.Width.Value / 2
 		}
 		p.grounds = p.covers()
+		p.middles = sync.OnceValue(p.shape.Middles)
+		p.shares = sync.OnceValue(p.groundShared)
 		p.under = sync.OnceValues(p.measureGround)
 		g.parts = append(g.parts, p)
 	}

@@ -59,7 +59,7 @@ func (d *drawing) excavations() []*excavation {
 
 // dug is the volume that is dug for the part.
 func (p *part) dug() (bank Value, how string) {
-	area := p.soakArea()
+	area := p.drawnArea()
 	switch {
 	case p.Depth.Given():
 		depth := p.entry("depth", p.Depth)
@@ -82,7 +82,7 @@ func (p *part) dug() (bank Value, how string) {
 // carried up to it, where both are known.
 func (p *part) dugFromGround() (Value, bool) {
 	run, rim, floor := p.sides(), p.entry("rim_level", p.RimLevel), p.levelFloor()
-	inputs, lacks := gathered([]Value{p.soakArea(), run, rim, floor})
+	inputs, lacks := gathered([]Value{p.drawnArea(), run, rim, floor})
 	surface, unknownGround := p.drawing.surface("round " + p.ID)
 	if len(lacks) > 0 || len(unknownGround) > 0 {
 		return Value{}, false

@@ -57,7 +57,7 @@ type fixture struct {
 }
 
 func (d *drawing) fixtures() []fixture {
-	shares := d.streams.from(d.Design)
+	shares := d.streams.shared(d.Design)
 	var all []fixture
 	for i := range d.Sources {
 		if s := &d.Sources[i]; waterOf[s.Kind] == greywater {

@@ -2,7 +2,7 @@ package figures
 
 import "greysill/checker/quantity"
 
-const flowFormula = "the daily flow of each stream, shared evenly among its fixtures on the system and followed along the ways drawn, by their shares; " +
+const flowFormula = "the daily flow of each stream (where more is stated than the code counts, as much more of each), shared evenly among its fixtures on the system and followed along the ways drawn, by their shares; " +
 	"outlets without a share split evenly what is left"
 
 var flowTable = tabulate(

@@ -50,8 +50,9 @@ func occupants(d design.Dwelling) int { return max(OccupantsByBedrooms(d.Bedroom
 // streams is the greywater that comes onto the system, and from which sources.
 type streams struct {
 	bathing, laundry []int // the sources of each stream
-	total            float64
-	inputs           []Input // of the total
+	byOccupants      float64
+	total            float64 // that, or the flow stated where it is more
+	inputs           []Input // of both
 	lacks            []Lack  // not empty: it cannot be told which sources are on the system
 }
 
@@ -74,17 +75,32 @@ func newStreams(d *design.Design, n *network) *streams {
 		}
 	}
 	s.lacks = n.lacks(open)
-	s.total = DailyFlow(occupants(d.Dwelling), len(s.bathing) > 0, len(s.laundry) > 0)
+	s.byOccupants = DailyFlow(occupants(d.Dwelling), len(s.bathing) > 0, len(s.laundry) > 0)
+	s.total = s.byOccupants
 	s.inputs = append(s.inputs, Input{Name: "occupants", Value: strconv.Itoa(occupants(d.Dwelling))})
 	for _, i := range slices.Concat(s.bathing, s.laundry) {
 		s.inputs = append(s.inputs, Input{Name: d.Sources[i].ID, Pointer: d.Sources[i].Pointer + "/kind"})
 	}
+	if stated := d.Dwelling.StatedFlow.Value; stated > s.total && s.total > 0 {
+		s.total = stated
+		s.inputs = append(s.inputs, Input{Name: "stated flow", Pointer: "/dwelling/stated_flow"})
+	}
 	return s
 }
 
-// from gives the flow of each source on the system, each stream shared evenly
-// among its fixtures.
+// from gives the flow of each source on the system: its flow by occupants, or as
+// much more as the flow stated is.
 func (s *streams) from(d *design.Design) map[int]float64 {
+	flow := s.shared(d)
+	for i := range flow {
+		flow[i] *= s.total / s.byOccupants
+	}
+	return flow
+}
+
+// shared gives the flow by occupants of each source on the system, each stream
+// shared evenly among its fixtures.
+func (s *streams) shared(d *design.Design) map[int]float64 {
 	flow := make(map[int]float64, len(s.bathing)+len(s.laundry))
 	people := occupants(d.Dwelling)
 	for _, i := range s.bathing {

@@ -2,6 +2,7 @@ package figures
 
 import (
 	"fmt"
+	"math"
 
 	"greysill/checker/design"
 	"greysill/checker/geometry"
@@ -119,6 +120,24 @@ func (l *layer) thickness() Value {
 		return unknown(Lack{l.pointer("thickness"), "thickness of " + l.name() + ", since the layers above it leave none of the depth"})
 	}
 	return number(left, inputs...)
+}
+
+func (b *bed) layersThickness() Value {
+	layers := b.layers()
+	if len(layers) == 0 {
+		return unknown(b.lack("media"))
+	}
+	thick := make([]Value, len(layers))
+	for i, l := range layers {
+		thick[i] = l.thickness()
+	}
+	return sum(thick...)
+}
+
+func (b *bed) layersFill() Value {
+	thick, depth := b.layersThickness(), b.meanDepth()
+	known := outOf(thick.Number-depth.Number, thick, depth)
+	return orUnknown(truth(math.Abs(known.Number) <= b.drawing.levelTolerance(), known.Inputs...), known.Lacks)
 }
 
 // above is the thickness of all layers above.

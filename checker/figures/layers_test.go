@@ -66,3 +66,27 @@ func TestHowLayersLie(t *testing.T) {
 	requireLacks(t, f, "layers", "bed-1 layer 1", "washed", "/parts/0/media/0/washed")
 	requireLacks(t, compute(t, bedding(`[]`, `, "floor": "9 m", "surface": "10 m", "media": [`+coarse+`]`)), "layers", "bed-1 layer 1", "lies", "/parts/0/water_level")
 }
+
+// The bed is 0.6 m deep, with a tolerance of 10 mm.
+func TestWhetherLayersFill(t *testing.T) {
+	tests := map[string]struct {
+		media string
+		thick float64
+		fill  bool
+	}{
+		"the lowest fills":     {`{"material": "a", "thickness": "0.1 m"}, {"material": "b"}`, 0.6, true},
+		"as thick as deep":     {`{"material": "a", "thickness": "0.1 m"}, {"material": "b", "thickness": "0.5 m"}`, 0.6, true},
+		"within the tolerance": {`{"material": "a", "thickness": "0.59 m"}`, 0.59, true},
+		"too thin":             {`{"material": "a", "thickness": "0.1 m"}, {"material": "b", "thickness": "0.2 m"}`, 0.3, false},
+		"too thick":            {`{"material": "a", "thickness": "0.7 m"}`, 0.7, false},
+	}
+	for name, tt := range tests {
+		t.Run(name, func(t *testing.T) {
+			e := bedding(`[]`, `, "floor": "9.4 m", "surface": "10 m", "media": [`+tt.media+`]`).with(entries{"tolerances": `{"level": "10 mm"}`})
+			requireKnown(t, compute(t, e), "beds", "bed-1", map[string]any{"layers_thickness": tt.thick, "layers_fill": tt.fill})
+		})
+	}
+	f := compute(t, bedding(`[]`, `, "floor": "9.4 m", "surface": "10 m"`))
+	requireLacks(t, f, "beds", "bed-1", "layers_fill", "/parts/0/media")
+	requireLacks(t, f, "beds", "bed-1", "layers_thickness", "/parts/0/media")
+}

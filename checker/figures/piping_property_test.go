@@ -78,7 +78,6 @@ func TestCoverAndCapacityKeepTheirOrder(t *testing.T) {
 		inOrder("pipe_flow", "peak_flow_ipc", "peak_flow_chicago")
 		inOrder("pipe_flow", "depth_ratio_ipc", "depth_ratio_chicago")
 		inOrder("cleanouts", "sharpest_bend", "bends_without_cleanout")
-		inOrder("cleanouts", "longest_run", "length")
 		inOrder("storms", "least_peak_flow", "greatest_peak_flow")
 	})
 }

@@ -1,6 +1,8 @@
 package figures
 
 import (
+	"strings"
+
 	"greysill/checker/design"
 	"greysill/checker/quantity"
 )
@@ -36,7 +38,7 @@ var planTable = tabulate(
 
 // written is a text of the document.
 func written(pointer, entry, content string) Value {
-	if content == "" {
+	if strings.TrimSpace(content) == "" {
 		return unknown(Lack{pointer, entry})
 	}
 	return text(content, Input{Name: entry, Pointer: pointer})

@@ -28,6 +28,8 @@ func TestPlanWithoutEntries(t *testing.T) {
 	} {
 		requireLacks(t, f, "plan", "the plan", field, pointer)
 	}
+	blank := compute(t, entries{"operation": `{"operator": " "}`})
+	requireLacks(t, blank, "plan", "the plan", "operator", "/operation/operator")
 	f = compute(t, entries{"site": `{"grid": {"unit": "m"}, "boundary": [[0, 0], [60, 0], [60, 40], [0, 40]], "looked_for_within": {}}`, "operation": `{}`})
 	requireLacks(t, f, "plan", "the plan", "wells_shown_within", "/site/looked_for_within/wells")
 	requireLacks(t, f, "plan", "the plan", "operator", "/operation/operator")

@@ -34,20 +34,34 @@ func TestAnEmbankment(t *testing.T) {
 
 func TestAPondWithoutAnEmbankment(t *testing.T) {
 	f := compute(t, besidePond(``))
-	requireKnown(t, f, "ponds", "pond-1", map[string]any{"embankment_height": 0.0, "has_shelf": false})
+	requireKnown(t, f, "ponds", "pond-1", map[string]any{"has_embankment": false, "climb_out_by": "sides"})
+	requireLacks(t, f, "ponds", "pond-1", "embankment_height", "/parts/1/rim_level", "/site/levels")
+	requireLacks(t, f, "ponds", "pond-1", "shelf_width", "/parts/1/edge/shelf_width")
+	requireLacks(t, f, "ponds", "pond-1", "shelf_depth", "/parts/1/edge/shelf_depth")
 	requireLacks(t, f, "ponds", "pond-1", "outside_slope", "/parts/1/embankment")
 	requireLacks(t, f, "ponds", "pond-1", "embankment_top_width", "/parts/1/embankment")
 }
 
-func TestAShelf(t *testing.T) {
-	for edge, has := range map[string]bool{
-		`{"shelf_width": "0.6 m", "shelf_depth": "0.2 m"}`: true,
-		`{"shelf_width": "0.6 m"}`:                         false,
-		`{"shelf_width": "0 m", "shelf_depth": "0.2 m"}`:   false,
-		`{"shelf_depth": "0.2 m"}`:                         false,
-	} {
-		requireKnown(t, compute(t, besidePond(`, "edge": `+edge)), "ponds", "pond-1", map[string]any{"has_shelf": has})
+// What holds the water in above the ground is drawn as an embankment.
+func TestARimOverTheGround(t *testing.T) {
+	const ground = `, "edge_levels": ["10.2 m", "10.0 m", "10.4 m", "10.3 m"], "rim_level": `
+	for _, rim := range []string{"9.8 m", "10.0 m"} {
+		requireKnown(t, compute(t, besidePond(ground+`"`+rim+`"`)), "ponds", "pond-1", map[string]any{"embankment_height": 0.0})
 	}
+	requireLacks(t, compute(t, besidePond(ground+`"10.1 m"`)), "ponds", "pond-1", "embankment_height", "/parts/1/embankment")
+}
+
+func TestAShelf(t *testing.T) {
+	for edge, by := range map[string]string{
+		`{"shelf_width": "0.6 m", "shelf_depth": "0.2 m"}`: "shelf",
+		`{"shelf_width": "0.6 m"}`:                         "sides",
+		`{"shelf_width": "0 m", "shelf_depth": "0.2 m"}`:   "sides",
+		`{"shelf_depth": "0.2 m"}`:                         "sides",
+	} {
+		requireKnown(t, compute(t, besidePond(`, "edge": `+edge)), "ponds", "pond-1", map[string]any{"climb_out_by": by})
+	}
+	f := compute(t, besidePond(`, "edge": {"shelf_width": "0.6 m", "shelf_depth": "0.2 m"}`))
+	requireKnown(t, f, "ponds", "pond-1", map[string]any{"shelf_width": 0.6, "shelf_depth": 0.2})
 }
 
 // TestWaterUnderIce: 400 °C·d are 720 °F·d. A windy lake without snow grows 0.8 in for

@@ -2,6 +2,7 @@ package figures
 
 import (
 	"greysill/checker/climate"
+	"greysill/checker/design"
 	"greysill/checker/geometry"
 	"greysill/checker/quantity"
 	"greysill/checker/treatment"
@@ -31,8 +32,18 @@ var pondTable = tabulate(
 			(*pondWater).unsettledSources},
 		{Field{Name: "inside_slope", Kind: Number, Dimension: quantity.Slope, Doc: "How steep its sides are below the rim: rise over run."},
 			func(b *pondWater) Value { return b.entry("side_slope", b.SideSlope) }},
-		{Field{Name: "has_shelf", Kind: Truth, Doc: "Whether a shelf along its edge is drawn, with its width and the depth of water over it."}, (*pondWater).hasShelf},
-		{Field{Name: "embankment_height", Kind: Number, Dimension: quantity.Length, Doc: "Height of its embankment over the outside toe; 0 where none is drawn.",
+		{Field{Name: "climb_out_by", Kind: Text, Words: []string{byShelf, bySides}, Doc: "What somebody who falls in climbs out by: a shelf along its edge where one is drawn, with its width and the depth of water over it, else its sides."},
+			(*pondWater).climbOut},
+		{Field{Name: "shelf_width", Kind: Number, Dimension: quantity.Length, Doc: "Width of that shelf."},
+			func(b *pondWater) Value {
+				return b.shelf("shelf_width", func(e *design.Edge) quantity.Quantity { return e.ShelfWidth })
+			}},
+		{Field{Name: "shelf_depth", Kind: Number, Dimension: quantity.Length, Doc: "Depth of water over it."},
+			func(b *pondWater) Value {
+				return b.shelf("shelf_depth", func(e *design.Edge) quantity.Quantity { return e.ShelfDepth })
+			}},
+		{Field{Name: "has_embankment", Kind: Truth, Doc: "Whether an embankment is drawn."}, func(b *pondWater) Value { return b.hasBank() }},
+		{Field{Name: "embankment_height", Kind: Number, Dimension: quantity.Length, Doc: "Height of its embankment over the outside toe; 0 where none is drawn and the rim stands no higher than the ground.",
 			Formula: "level of the top − level of the toe"}, (*pondWater).bankHeight},
 		{Field{Name: "embankment_top_width", Kind: Number, Dimension: quantity.Length, Doc: "Width of the embankment's top."}, (*pondWater).bankWidth},
 		{Field{Name: "outside_slope", Kind: Number, Dimension: quantity.Slope, Doc: "How steep the outside of its embankment is: rise over run."}, (*pondWater).outsideSlope},

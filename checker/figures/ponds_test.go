@@ -84,7 +84,7 @@ func TestWhatAPondLacks(t *testing.T) {
 	requireLacks(t, f, "ponds", "pond-1", "least_winter_depth", "/parts/0/water_level", "/parts/0/floor", "/site/climate/freezing_index")
 	requireLacks(t, f, "ponds", "pond-1", "unionized_ammonia_by_emerson", "/parts/0/ph", "/parts/0/warm_water", "/parts/0/ammonia")
 	requireLacks(t, f, "ponds", "pond-1", "oxygen_saturation", "/parts/0/warm_water")
-	requireKnown(t, f, "ponds", "pond-1", map[string]any{"embankment_height": 0.0})
+	requireKnown(t, f, "ponds", "pond-1", map[string]any{"has_embankment": false})
 
 	f = compute(t, ponded(``, sloped+`"embankment": {"top_width": "2 m"},`).with(entries{"location": `{"region": "US-CO"}`, "sources": drip}))
 	requireLacks(t, f, "ponds", "pond-1", "embankment_height", "/parts/0/embankment/top_level", "/parts/0/embankment/toe_level")

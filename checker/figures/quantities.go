@@ -55,7 +55,7 @@ func (d *drawing) stones() []*stones {
 	for _, p := range d.ofKind(trench) {
 		for i := range p.Media {
 			l := &layer{&bed{part: p}, &p.Media[i], i}
-			thickness, area := l.read("thickness", l.Layer.Thickness), p.soakArea()
+			thickness, area := l.read("thickness", l.Layer.Thickness), p.drawnArea()
 			all = append(all, &stones{l, outOf(area.Number*thickness.Number, area, thickness)})
 		}
 	}
@@ -138,7 +138,7 @@ func (s *linerSheet) side(of func(long, short float64) float64) Value {
 	return worked(s.lack("outline"), func() (float64, error) {
 		long, short, ok := earthwork.Sheet(s.shape.Points(), s.deep.Number, run.Number, overlap.Number)
 		return inRange(of(long, short), ok)
-	}, s.soakArea(), s.deep, run, overlap)
+	}, s.drawnArea(), s.deep, run, overlap)
 }
 
 var mulchTable = tabulate(
@@ -160,7 +160,7 @@ func (d *drawing) where(holds func(*part) bool) []*part {
 }
 
 func (p *part) mulchVolume() Value {
-	area, mulch := p.soakArea(), p.entry("mulch", p.Mulch)
+	area, mulch := p.drawnArea(), p.entry("mulch", p.Mulch)
 	return outOf(area.Number*mulch.Number, area, mulch)
 }
 
@@ -219,7 +219,7 @@ func (p *planting) spacing() Value {
 }
 
 func (p *planting) count(pattern earthwork.Pattern) Value {
-	area, spacing := p.soakArea(), p.spacing()
+	area, spacing := p.drawnArea(), p.spacing()
 	return worked(Lack{p.pointer("spacing"), "spacing of plant " + fmt.Sprint(p.number+1) + " of " + p.ID}, func() (float64, error) {
 		count, ok := earthwork.Plants(area.Number/float64(len(p.Plants)), spacing.Number, pattern)
 		return inRange(float64(count), ok)

@@ -3,7 +3,7 @@ package figures
 import "greysill/checker/earthwork"
 
 func (s *settling) lengthToWidth() Value {
-	outline := s.soakArea() // which shows that there is one
+	outline := s.drawnArea() // which shows that there is one
 	return worked(s.lack("outline"), func() (float64, error) {
 		long, short, ok := earthwork.Sheet(s.shape.Points(), 0, 0, 0)
 		return inRange(long/short, ok)

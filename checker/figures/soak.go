@@ -58,6 +58,9 @@ var soakageTable = tabulate(
 			Doc: "The sources in the house whose water reaches it untreated; \"none\" where none does."}, func(s *soakage) Value { return s.untreatedSources() }},
 		{Field{Name: "bottom_depth", Kind: Number, Dimension: quantity.Length, Doc: "Depth of its bottom below the ground, where it is greatest.",
 			Formula: "the deeper of the depth as drawn and the greatest of ground − floor round the outline"}, func(s *soakage) Value { return s.bottomDepth() }},
+		{Field{Name: "soil_test_distance", Kind: Number, Dimension: quantity.Length,
+			Doc:     "Least distance in plan to a test hole or pit that goes deeper than its bottom.",
+			Formula: "least distance from the part's ground to the place of the test"}, (*soakage).testDistance},
 		{Field{Name: "above_groundwater", Kind: Number, Dimension: quantity.Length,
 			Doc:     "Height of its bottom above the groundwater when that is highest; negative where it reaches into it.",
 			Formula: "groundwater depth − bottom depth"}, (*soakage).aboveGroundwater},
@@ -173,7 +176,7 @@ func (d *drawing) newSoakage() []*soakage {
 	surge := d.surge("volume_per_use", func(s *design.Source) quantity.Quantity { return s.VolumePerUse })
 	all := make([]*soakage, len(parts))
 	for i, p := range parts {
-		s := &soakage{part: p, given: p.soakArea(), flow: flows[p.node-len(d.Sources)].greatest(), surge: surge(p)}
+		s := &soakage{part: p, given: p.drawnArea(), flow: flows[p.node-len(d.Sources)].greatest(), surge: surge(p)}
 		for k := range tablesOfSoils {
 			if t := &tablesOfSoils[k]; slices.Contains(t.kinds, p.Kind) {
 				s.areas = append(s.areas, newSoilArea(p, t, s.flow))
@@ -203,8 +206,8 @@ func (f flow) greatest() Value {
 	return orUnknown(number(max(inWarm.Number, inBypass.Number), inputs...), lacks)
 }
 
-// soakArea is the area of soil, which has to be more than 0.
-func (p *part) soakArea() Value {
+// drawnArea is the area in plan, which has to be more than 0.
+func (p *part) drawnArea() Value {
 	area := p.area()
 	if area.Known() && area.Number <= geometry.Resolution*geometry.Resolution {
 		return unknown(p.lack("outline"))
@@ -214,7 +217,7 @@ func (p *part) soakArea() Value {
 
 func newSoilArea(p *part, t *soilTable, flow Value) *soilArea {
 	a := &soilArea{part: p, table: t, flow: flow, counted: t.counts(p)}
-	if bottom := p.soakArea(); !bottom.Known() {
+	if bottom := p.drawnArea(); !bottom.Known() {
 		a.counted = bottom
 	}
 	a.read()

@@ -18,9 +18,9 @@ var surgeTable = tabulate(
 		{Field{Name: "first_parts", Kind: Text, Doc: "The first parts that hold its water or take it up; \"none\" where none does."}, surge.firstParts},
 		{Field{Name: "meets_holding", Kind: Truth, Doc: "Whether any of them is a tank, bed, basin or pond that has to hold it."}, surge.meetsHolding},
 		{Field{Name: "room", Kind: Number, Dimension: quantity.Volume,
-			Doc: "Room for water that comes at once in the one of them that it fills most: a surge tank's volume; the pores of a bed's top layer above its water level; " +
-				"of a settling basin or pond the height from its water level to its inlet.",
-			Formula: "volume; area × least porosity × depth of the water level below the surface; area × (inlet level − water level)"},
+			Doc: "Room for water that comes at once in the one of them that it fills most: the pores of a bed's top layer above its water level; " +
+				"of a tank, settling basin or pond what lies between its water level and its inlet.",
+			Formula: "area × least porosity × depth of the water level below the surface; area × (inlet level − water level)"},
 			func(s surge) Value { return s.fullest(func(room, share float64) float64 { return room }) }},
 		{Field{Name: "share_of_room", Kind: Number, Dimension: quantity.Share, Doc: "The water of one use as a share of that room; of water that divides, what comes there.",
 			Formula: "volume for each use × share of the way ÷ room"}, surge.shareOfRoom},
@@ -76,17 +76,16 @@ func (d *drawing) surgeOf(f fixture) surge {
 	return s
 }
 
-// surgeRoom is the room for water that comes at once, of a part that holds water.
+// surgeRoom is the room for water that comes at once, of a part that holds water:
+// what stands below its outlet already is no room.
 func (p *part) surgeRoom() Value {
 	switch {
 	case takesUp(p.Kind):
 		return Value{}
-	case p.Kind == surgeTank:
-		return p.entry("volume", p.Volume)
 	case p.Kind == plantedBed:
 		return newBed(p).poresAboveWater()
 	default:
-		area, inlet, water := p.area(), p.entry("inlet_level", p.InletLevel), p.entry("water_level", p.WaterLevel)
+		area, inlet, water := p.drawnArea(), p.entry("inlet_level", p.InletLevel), p.entry("water_level", p.WaterLevel)
 		return outOf(area.Number*(inlet.Number-water.Number), area, inlet, water)
 	}
 }

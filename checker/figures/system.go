@@ -28,8 +28,8 @@ var systemTable = tabulate(
 			Doc:     "Occupants that the flow is worked out for, for each bedroom.",
 			Formula: "occupants ÷ bedrooms"}, (*drawing).occupantsPerBedroom},
 		{Field{Name: "daily_flow", Kind: Number, Dimension: quantity.Flow,
-			Doc:     "Greywater a day that the fixtures on the system give.",
-			Formula: "occupants × (25 gal/d for bathing if on the system + 15 gal/d for laundry if on the system)", Source: householdFlow}, (*drawing).dailyFlow},
+			Doc:     "Greywater a day that the fixtures on the system give: by occupants, or as stated where more is stated.",
+			Formula: "the greater of the flow stated and occupants × (25 gal/d for bathing if on the system + 15 gal/d for laundry if on the system)", Source: householdFlow}, (*drawing).dailyFlow},
 	},
 )
 
@@ -75,6 +75,10 @@ func (d *drawing) occupantsPerBedroom() Value {
 
 func (d *drawing) dailyFlow() Value {
 	return orUnknown(number(d.streams.total, d.streams.inputs...), d.streams.lacks)
+}
+
+func (d *drawing) flowByOccupants() Value {
+	return orUnknown(number(d.streams.byOccupants, d.streams.inputs...), d.streams.lacks)
 }
 
 const seasonPointer = "/operation/bypass_season"

@@ -199,3 +199,15 @@ func TestAColdMonthTellsThatSomeFreeze(t *testing.T) {
 	requireKnown(t, f, "cold_season", "the cold season", map[string]any{"any_month_freezes": true})
 	requireLacks(t, f, "cold_season", "the cold season", "bypass_covers_freezing_months", "/site/climate/freezing_months")
 }
+
+// A flow that is stated counts where it is more than the code's 160 gal/d, and comes
+// from the fixtures in the same shares; one that is less does not.
+func TestTheGreaterFlowCounts(t *testing.T) {
+	for stated, want := range map[string]string{"100 gal/d": "160 gal/d", "160 gal/d": "160 gal/d", "400 gal/d": "400 gal/d"} {
+		f := compute(t, train.with(entries{"dwelling": `{"bedrooms": 3, "sewage": "sewer", "stated_flow": "` + stated + `"}`}))
+		requireKnown(t, f, "system", "the system", map[string]any{"daily_flow": si(t, want)})
+		requireKnown(t, f, "demand", "the system", map[string]any{"daily_flow_by_occupants": si(t, "160 gal/d")})
+		requireKnown(t, f, "flows", "bed-1", map[string]any{"warm_season_flow": si(t, want)})
+		requireKnown(t, f, "fixtures", "shower-1", map[string]any{"flow_by_occupants": si(t, "100 gal/d")})
+	}
+}

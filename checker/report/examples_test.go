@@ -92,7 +92,7 @@ func TestReadmeShowsARealRemark(t *testing.T) {
 	require.True(t, found)
 	_, end, found := strings.Cut(rest, after)
 	require.True(t, found)
-	golden.Equal(t, file, []byte(begin+before+indented(remarkAbout(t, string(letter), "bed has enough media everywhere"))+after+end))
+	golden.Equal(t, file, []byte(begin+before+indented(remarkAbout(t, string(letter), "gravel bed is deep enough everywhere"))+after+end))
 }
 
 // remarkAbout gives the numbered remark of a letter whose title holds the words.

@@ -3,6 +3,7 @@ package treatment
 import (
 	"slices"
 	"strings"
+	"unicode"
 )
 
 // SpreadingSource says who calls the plants of SpreadingPlants invasive, and
@@ -32,10 +33,10 @@ func SpreadingPlants() []string {
 // American subspecies of the reed, Phragmites australis subsp. americanus, is
 // another plant.
 func SpreadingPlant(name string) string {
-	words := strings.Fields(strings.ToLower(name))
+	words := strings.FieldsFunc(strings.ToLower(name), func(r rune) bool { return !unicode.IsLetter(r) })
 	name = strings.Join(words, " ")
 	for _, s := range spreading {
-		botanical := len(words) > 0 && words[0] == s.genus && (s.species == "" || slices.Contains(words, s.species))
+		botanical := slices.Contains(words, s.genus) && (s.species == "" || slices.Contains(words, s.species))
 		native := s.native != "" && slices.Contains(words, s.native)
 		if name == s.plant || name == s.common || botanical && !native {
 			return s.plant

@@ -18,6 +18,8 @@ func TestSpreadingPlant(t *testing.T) {
 		"Phragmites":                             "common reed",
 		"Phragmites australis subsp. americanus": "",
 		"common reed":                            "common reed",
+		"Common reed (Phragmites australis)":     "common reed",
+		"native reed (P. a. subsp. americanus)":  "",
 		"Reed":                                   "common reed",
 		"bur reed":                               "",
 		"Phalaris arundinacea":                   "reed canary grass",

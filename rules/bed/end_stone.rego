@@ -13,8 +13,8 @@
 #     - {field: outlet_stone, bound: at least, limit: end_stone_least}
 #     - {field: outlet_stone, bound: at most, limit: end_stone_greatest}
 #   remedy: >-
-#     Lay stone of 2 to 3 in round the inlet header of {subject} and round the pipe to its outlet. As drawn it
-#     measures {inlet_stone} at the inlet and {outlet_stone} at the outlet.
+#     Lay coarse stone within the limits shown round the inlet header of {subject} and round the pipe to its outlet. As
+#     drawn it measures {inlet_stone} at the inlet and {outlet_stone} at the outlet, off by {short}.
 #   sources:
 #     - title: U.S. EPA 832-F-00-023 (2000), fact sheet on subsurface flow wetlands
 #       place: figure 1

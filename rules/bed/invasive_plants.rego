@@ -1,8 +1,9 @@
 # METADATA
-# title: Nothing is planted that takes over wet land where it is not native.
+# title: Neither common reed nor reed canary grass is planted where it is not native.
 # description: >-
 #   Common reed and reed canary grass spread from a bed by root and seed along every ditch and shore and push out what
-#   grew there. In Europe both are native, and reed is the usual plant of such beds.
+#   grew there. In Europe both are native, and reed is the usual plant of such beds. Other plants spread too, and each
+#   state has a list of its own: this rule knows these two.
 # custom:
 #   subjects: roots
 #   level: warn

@@ -1,8 +1,9 @@
 # METADATA
-# title: A planted gravel bed has a liner that stands up to stones and roots.
+# title: The liner of a planted gravel bed is thick enough.
 # description: >-
 #   Without a liner untreated greywater seeps out before the gravel has cleaned it, and in wet months groundwater
-#   comes in. A thin sheet is pierced by the first stones that are tipped on it.
+#   comes in. A thin sheet is pierced by the first stones that are tipped on it. The limit is that of PVC; polyethylene
+#   wants more.
 # custom:
 #   subjects: beds
 #   level: warn
@@ -13,6 +14,9 @@
 #     Take a liner at least {limit} thick for {subject}, between two layers of fleece or sand. As drawn, it is
 #     {liner_thickness} of {liner_material}.
 #   sources:
+#     - title: USDA NRCS Conservation Practice Standard 521A, pond sealing or lining, flexible membrane
+#       place: Table 1, PVC for wastewater
+#       standing: published
 #     - title: Arizona Administrative Code R18-9-E318
 #       place: a lined excavation
 #       standing: published

@@ -1,5 +1,5 @@
 # METADATA
-# title: The liner reaches over the edge of the bed and is anchored there.
+# title: The liner of a planted gravel bed reaches far enough beyond the edge to be anchored.
 # description: >-
 #   A liner that ends at the edge slips down under the weight of the gravel. Then water leaves over it, and surface
 #   water comes in behind it.
@@ -7,18 +7,20 @@
 #   subjects: beds
 #   level: warn
 #   measures:
-#     - {field: liner_reaches_over_edge}
+#     - {field: liner_overlap, bound: at least, limit: liner_overlap}
 #   remedy: >-
-#     Draw the liner of {subject} wider than the bed: up to the rim, over it, and into a small trench all round.
+#     Draw the liner of {subject} {short} wider on every side: up to the rim, over it, and down into a small trench all
+#     round.
 #   caution: digging
 #   sources:
-#     - title: A liner's edge is brought over the rim and anchored
-#       standing: common practice
+#     - title: USDA NRCS in Arizona, specification 521A (2008), flexible membrane
+#       place: anchor trench 12 in deep and 12 in wide
+#       standing: published
 package greysill.bed.liner_edge
 
 import rego.v2
 
 proved contains b.subject if {
 	some b in input.beds
-	b.liner_reaches_over_edge == true
+	b.liner_overlap >= data.limits.liner_overlap.value
 }

@@ -4,19 +4,26 @@ import rego.v2
 
 import data.greysill.bed.liner_edge
 
-good := {"subject": "good", "liner_reaches_over_edge": true}
+limits := {"liner_overlap": {"value": 0.3}}
+
+good := {"subject": "good", "liner_overlap": 0.5}
 
 test_pass_over_the_edge if {
-	items := [good, {"subject": "other", "liner_reaches_over_edge": true}]
-	liner_edge.proved == {"good", "other"} with input as {"beds": items}
+	liner_edge.proved == {"good"} with input as {"beds": [good]}
+		with data.limits as limits
 }
 
-test_fail_ends_at_the_edge if {
-	items := [good, {"subject": "other", "liner_reaches_over_edge": false}]
-	liner_edge.proved == {"good"} with input as {"beds": items}
+test_pass_exactly_at_the_limit if {
+	liner_edge.proved == {"limit"} with input as {"beds": [{"subject": "limit", "liner_overlap": 0.3}]}
+		with data.limits as limits
 }
 
-test_not_shown_liner_reaches_over_edge if {
-	items := [good, {"subject": "other"}]
-	liner_edge.proved == {"good"} with input as {"beds": items}
+test_fail_just_too_short if {
+	liner_edge.proved == {"good"} with input as {"beds": [good, {"subject": "bad", "liner_overlap": 0.2999}]}
+		with data.limits as limits
+}
+
+test_not_shown_liner_overlap if {
+	liner_edge.proved == {"good"} with input as {"beds": [good, {"subject": "unknown"}]}
+		with data.limits as limits
 }

@@ -1,5 +1,5 @@
 # METADATA
-# title: Every hole through the liner is drawn with its seal.
+# title: The drawing lists what goes through the liner and how it is sealed.
 # description: >-
 #   A liner leaks where pipes go through it. What is not drawn is cut on site and sealed with whatever is at hand; it
 #   cannot be mended under the gravel.
@@ -12,8 +12,9 @@
 #     List what goes through the liner of {subject}, at least the pipe to its outlet, and how each hole is sealed: a
 #     boot of the liner's own material with clamps, or a flange.
 #   sources:
-#     - title: Pipes go through a liner in boots or flanges
-#       standing: common practice
+#     - title: USDA NRCS in California, material specification 521A (1996)
+#       place: boots of the liner's own material, battens and clamps
+#       standing: published
 package greysill.bed.liner_holes
 
 import rego.v2

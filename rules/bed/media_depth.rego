@@ -1,5 +1,5 @@
 # METADATA
-# title: A planted gravel bed has enough media everywhere, and nowhere too much.
+# title: The gravel of a planted gravel bed is deep enough everywhere, and nowhere too deep.
 # description: >-
 #   Where the gravel is thin, water comes to the surface and freezes first. Where it is deeper than roots reach, water
 #   takes the easy way underneath them and is cleaned less. On uneven ground both can happen in one bed. No reviewer can

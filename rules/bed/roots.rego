@@ -1,5 +1,5 @@
 # METADATA
-# title: Roots reach through the whole depth of the media.
+# title: The deepest-rooting plants reach down through the mean depth of the gravel.
 # description: >-
 #   Roots bring air into the gravel and give the germs that clean the water a hold. Below them the water takes the
 #   easy way and is cleaned less. Deep beds with shallow roots are built, which is why this is a warning.
@@ -11,8 +11,8 @@
 #     - {field: root_depth}
 #     - {field: mean_depth}
 #   remedy: >-
-#     Make the media of {subject} no deeper than the roots reach, {root_depth}, or plant what roots deeper: bulrush
-#     reaches 2 ft. As drawn, the media are {mean_depth} deep on the mean.
+#     Make the gravel of {subject} no deeper than the roots reach, {root_depth}, or plant what roots deeper, such as
+#     bulrush. As drawn, the gravel is {mean_depth} deep on the mean.
 #   sources:
 #     - title: Crites, Middlebrooks and Reed, Natural Wastewater Treatment Systems (2006)
 #       place: chapter 7, plants

@@ -1,8 +1,8 @@
 # METADATA
-# title: All water settles or is filtered before it reaches a planted gravel bed.
+# title: All water passes a settling basin, a tank or a filter before it reaches a planted gravel bed.
 # description: >-
 #   Hair, lint, sand and grease close the first inches of the gravel. A settling basin, tank or filter ahead of the
-#   bed holds them back where they can be taken out.
+#   bed holds them back where they can be taken out; a surge tank does so only with a basket or screen at its inlet.
 # custom:
 #   subjects: beds
 #   level: warn

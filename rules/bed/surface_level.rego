@@ -10,7 +10,7 @@
 #     - {field: surface_range, bound: at most, limit: surface_range}
 #   remedy: >-
 #     Rake the gravel of {subject} level, or build the low edge up. As drawn, its highest and lowest points differ by
-#     {surface_range}; at most {limit} leaves water 2 to 6 in below the surface everywhere.
+#     {surface_range}; with more than {limit} the water is too near the surface at one place or too deep at another.
 #   sources:
 #     - title: Michigan Administrative Code R 323.2216
 #       place: (2)(a)(ix)

@@ -1,5 +1,5 @@
 # METADATA
-# title: All media are washed.
+# title: All gravel and stone of a planted gravel bed is washed.
 # description: >-
 #   Sand and dust between the stones settle at the bottom and the outlet of a new bed and clog it. Nobody can wash
 #   gravel that lies in a bed.

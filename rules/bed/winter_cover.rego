@@ -2,7 +2,8 @@
 # title: A planted gravel bed that runs in a month that freezes lies under mulch.
 # description: >-
 #   Wet gravel freezes from the top. A thick layer of mulch keeps the heat of the greywater in; without it the inlet
-#   freezes first and the water comes up.
+#   freezes first and the water comes up. This is what Michigan asks of every bed; treatment/winter reckons whether it is
+#   enough here.
 # custom:
 #   subjects: beds
 #   level: warn

@@ -29,7 +29,7 @@ proved contains s.subject if {
 	s.utah_area_share >= data.limits.soil_area.value
 }
 
-excused contains {"subject": s.subject, "reason": "only an overflow brings it water"} if {
+excused contains {"subject": s.subject, "reason": "no greywater comes to it but by an overflow"} if {
 	some s in input.soakage
 	s.flow == 0
 }

@@ -58,7 +58,7 @@ test_excused_overflow_only if {
 	items := [good, {"subject": "other", "flow": 0, "utah_area_share": 2}]
 	area.proved == {"good"} with input as {"soakage": items}
 		with data.limits as limits
-	wanted := {{"subject": "other", "reason": "only an overflow brings it water"}}
+	wanted := {{"subject": "other", "reason": "no greywater comes to it but by an overflow"}}
 	area.excused == wanted with input as {"soakage": items}
 		with data.limits as limits
 }

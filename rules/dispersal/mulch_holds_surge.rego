@@ -1,8 +1,8 @@
 # METADATA
-# title: The mulch of a basin can take in what the laundry lets go at once.
+# title: The pores of a basin's mulch hold what the laundry lets go at once.
 # description: >-
 #   A washer empties in a minute or two, far faster than soil drinks. The mulch has to take that in and let it
-#   sink, or it stands and runs off. Only its pores hold water, so a basin close to the limit is still too small.
+#   sink, or it stands and runs off. Only its pores hold water, and fewer of them as it rots.
 # custom:
 #   subjects: soakage
 #   level: warn
@@ -17,6 +17,8 @@
 #   sources:
 #     - title: California Plumbing Code 1602.11.2
 #       place: a mulch basin is large enough for the peak flow
+#       standing: from memory
+#     - title: Pores of wood chips, as reviews of woodchip bioreactors give them
 #       standing: from memory
 package greysill.dispersal.mulch_holds_surge
 

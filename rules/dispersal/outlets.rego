@@ -34,7 +34,7 @@ excused contains {"subject": s.subject, "reason": "a trench spreads its water by
 	s.kind == "infiltration trench"
 }
 
-excused contains {"subject": s.subject, "reason": "only an overflow brings it water"} if {
+excused contains {"subject": s.subject, "reason": "no greywater comes to it but by an overflow"} if {
 	some s in input.soakage
 	s.kind == "mulch basin"
 	s.flow == 0

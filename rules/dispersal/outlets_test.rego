@@ -75,7 +75,7 @@ test_excused_overflow_only if {
 	items := [good, {"subject": "other", "kind": "mulch basin", "flow": 0, "utah_outlets_share": 2}]
 	outlets.proved == {"good"} with input as {"soakage": items}
 		with data.limits as limits
-	wanted := {{"subject": "other", "reason": "only an overflow brings it water"}}
+	wanted := {{"subject": "other", "reason": "no greywater comes to it but by an overflow"}}
 	outlets.excused == wanted with input as {"soakage": items}
 		with data.limits as limits
 }

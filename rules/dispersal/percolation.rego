@@ -16,9 +16,6 @@
 #     - title: Los Angeles County Code, Title 28, Appendix G (1995)
 #       place: G-8
 #       standing: published
-#     - title: Los Angeles County Code, Title 28, Appendix G (1995)
-#       place: G-8, whose wording of the slow limit is garbled in the copy read
-#       standing: published
 package greysill.dispersal.percolation
 
 import rego.v2

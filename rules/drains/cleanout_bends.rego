@@ -1,7 +1,8 @@
 # METADATA
 # title: No run of pipe bends too much to be cleaned.
 # description: >-
-#   A drain rod goes round one or two bends. Behind the next one it cannot be turned any more.
+#   A drain rod goes round one or two bends. Behind the next one it cannot be turned any more. Pipes that lead into one
+#   another without a cleanout are one run.
 # custom:
 #   subjects: cleanouts
 #   level: warn

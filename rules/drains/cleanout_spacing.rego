@@ -1,7 +1,8 @@
 # METADATA
 # title: No run of pipe is too long to be cleaned.
 # description: >-
-#   A stoppage farther from an opening than a drain rod reaches has to be dug up.
+#   A stoppage farther from an opening than a drain rod reaches has to be dug up. Pipes that lead into one another
+#   without a cleanout are one run.
 # custom:
 #   subjects: cleanouts
 #   level: warn

@@ -13,7 +13,7 @@
 #     Lay {subject} steeper than its {slope}, or smoother than a Manning's n of {roughness}.
 #   sources:
 #     - title: American Society of Plumbing Engineers, Data Book, volume 2
-#       place: chapter 4, horizontal drains
+#       place: chapter 4, horizontal storm drains
 #       standing: published
 package greysill.drains.self_cleansing
 

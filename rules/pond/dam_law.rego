@@ -3,7 +3,8 @@
 # description: >-
 #   A bank that gives way sends everything behind it downhill at once. Above a certain height or storage,
 #   dam-safety law asks for an engineer, a permit and inspections. Below both, the laws that were read leave it
-#   alone, though any bank above a house deserves an engineer.
+#   alone, though any bank above a house deserves an engineer. A rim that stands over the ground has to be drawn with
+#   its embankment.
 # custom:
 #   subjects: ponds
 #   level: warn
@@ -31,7 +32,7 @@ proved contains b.subject if {
 	b.volume <= data.limits.dam_storage.value
 }
 
-excused contains {"subject": b.subject, "reason": "no embankment is drawn"} if {
+excused contains {"subject": b.subject, "reason": "it is dug in, with no embankment round it"} if {
 	some b in input.ponds
 	b.embankment_height == 0
 }

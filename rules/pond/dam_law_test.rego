@@ -67,6 +67,6 @@ test_excused_no_embankment if {
 	items := [good, {"subject": "other", "embankment_height": 0, "volume": 50}]
 	dam_law.proved == {"good"} with input as {"ponds": items}
 		with data.limits as limits
-	dam_law.excused == {{"subject": "other", "reason": "no embankment is drawn"}} with input as {"ponds": items}
+	dam_law.excused == {{"subject": "other", "reason": "it is dug in, with no embankment round it"}} with input as {"ponds": items}
 		with data.limits as limits
 }

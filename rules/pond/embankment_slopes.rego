@@ -27,7 +27,7 @@ import rego.v2
 
 proved contains b.subject if {
 	some b in input.ponds
-	b.embankment_height > 0
+	b.has_embankment == true
 	b.inside_slope <= data.limits.embankment_slope.value
 	b.outside_slope <= data.limits.embankment_slope.value
 	b.embankment_runs >= data.limits.embankment_runs.value
@@ -35,5 +35,5 @@ proved contains b.subject if {
 
 excused contains {"subject": b.subject, "reason": "no embankment is drawn"} if {
 	some b in input.ponds
-	b.embankment_height == 0
+	b.has_embankment == false
 }

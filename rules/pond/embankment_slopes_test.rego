@@ -11,7 +11,7 @@ limits := {
 
 good := {
 	"subject": "good",
-	"embankment_height": 1,
+	"has_embankment": true,
 	"inside_slope": 0.3,
 	"outside_slope": 0.3,
 	"embankment_runs": 6.7,
@@ -25,7 +25,7 @@ test_pass_good if {
 
 test_pass_exactly_at_the_limits if {
 	items := [
-		{"subject": "other", "embankment_height": 1, "inside_slope": 0.5, "outside_slope": 0.5, "embankment_runs": 5},
+		{"subject": "other", "has_embankment": true, "inside_slope": 0.5, "outside_slope": 0.5, "embankment_runs": 5},
 	]
 	embankment_slopes.proved == {"other"} with input as {"ponds": items}
 		with data.limits as limits
@@ -34,7 +34,7 @@ test_pass_exactly_at_the_limits if {
 test_fail_inside_just_too_steep if {
 	items := [
 		good,
-		{"subject": "other", "embankment_height": 1, "inside_slope": 0.5001, "outside_slope": 0.3, "embankment_runs": 6.7},
+		{"subject": "other", "has_embankment": true, "inside_slope": 0.5001, "outside_slope": 0.3, "embankment_runs": 6.7},
 	]
 	embankment_slopes.proved == {"good"} with input as {"ponds": items}
 		with data.limits as limits
@@ -45,7 +45,7 @@ test_fail_inside_just_too_steep if {
 test_fail_outside_just_too_steep if {
 	items := [
 		good,
-		{"subject": "other", "embankment_height": 1, "inside_slope": 0.3, "outside_slope": 0.5001, "embankment_runs": 6.7},
+		{"subject": "other", "has_embankment": true, "inside_slope": 0.3, "outside_slope": 0.5001, "embankment_runs": 6.7},
 	]
 	embankment_slopes.proved == {"good"} with input as {"ponds": items}
 		with data.limits as limits
@@ -56,7 +56,7 @@ test_fail_outside_just_too_steep if {
 test_fail_together_just_too_steep if {
 	items := [
 		good,
-		{"subject": "other", "embankment_height": 1, "inside_slope": 0.3, "outside_slope": 0.3, "embankment_runs": 4.999},
+		{"subject": "other", "has_embankment": true, "inside_slope": 0.3, "outside_slope": 0.3, "embankment_runs": 4.999},
 	]
 	embankment_slopes.proved == {"good"} with input as {"ponds": items}
 		with data.limits as limits
@@ -67,7 +67,7 @@ test_fail_together_just_too_steep if {
 test_fail_a_wall_of_earth if {
 	items := [
 		good,
-		{"subject": "other", "embankment_height": 1, "inside_slope": 1, "outside_slope": 1, "embankment_runs": 2},
+		{"subject": "other", "has_embankment": true, "inside_slope": 1, "outside_slope": 1, "embankment_runs": 2},
 	]
 	embankment_slopes.proved == {"good"} with input as {"ponds": items}
 		with data.limits as limits
@@ -75,7 +75,7 @@ test_fail_a_wall_of_earth if {
 		with data.limits as limits
 }
 
-test_not_shown_embankment_height if {
+test_not_shown_has_embankment if {
 	items := [good, {"subject": "other", "inside_slope": 0.3, "outside_slope": 0.3, "embankment_runs": 6.7}]
 	embankment_slopes.proved == {"good"} with input as {"ponds": items}
 		with data.limits as limits
@@ -84,7 +84,7 @@ test_not_shown_embankment_height if {
 }
 
 test_not_shown_inside_slope if {
-	items := [good, {"subject": "other", "embankment_height": 1, "outside_slope": 0.3, "embankment_runs": 6.7}]
+	items := [good, {"subject": "other", "has_embankment": true, "outside_slope": 0.3, "embankment_runs": 6.7}]
 	embankment_slopes.proved == {"good"} with input as {"ponds": items}
 		with data.limits as limits
 	embankment_slopes.excused == set() with input as {"ponds": items}
@@ -92,7 +92,7 @@ test_not_shown_inside_slope if {
 }
 
 test_not_shown_outside_slope if {
-	items := [good, {"subject": "other", "embankment_height": 1, "inside_slope": 0.3, "embankment_runs": 6.7}]
+	items := [good, {"subject": "other", "has_embankment": true, "inside_slope": 0.3, "embankment_runs": 6.7}]
 	embankment_slopes.proved == {"good"} with input as {"ponds": items}
 		with data.limits as limits
 	embankment_slopes.excused == set() with input as {"ponds": items}
@@ -100,7 +100,7 @@ test_not_shown_outside_slope if {
 }
 
 test_not_shown_embankment_runs if {
-	items := [good, {"subject": "other", "embankment_height": 1, "inside_slope": 0.3, "outside_slope": 0.3}]
+	items := [good, {"subject": "other", "has_embankment": true, "inside_slope": 0.3, "outside_slope": 0.3}]
 	embankment_slopes.proved == {"good"} with input as {"ponds": items}
 		with data.limits as limits
 	embankment_slopes.excused == set() with input as {"ponds": items}
@@ -110,7 +110,7 @@ test_not_shown_embankment_runs if {
 test_excused_no_embankment if {
 	items := [
 		good,
-		{"subject": "other", "embankment_height": 0, "inside_slope": 0.3, "outside_slope": 0.3, "embankment_runs": 6.7},
+		{"subject": "other", "has_embankment": false, "inside_slope": 0.3, "outside_slope": 0.3, "embankment_runs": 6.7},
 	]
 	embankment_slopes.proved == {"good"} with input as {"ponds": items}
 		with data.limits as limits

@@ -24,11 +24,11 @@ import rego.v2
 
 proved contains b.subject if {
 	some b in input.ponds
-	b.embankment_height > 0
+	b.has_embankment == true
 	b.embankment_top_width >= data.limits.embankment_top_width.value
 }
 
 excused contains {"subject": b.subject, "reason": "no embankment is drawn"} if {
 	some b in input.ponds
-	b.embankment_height == 0
+	b.has_embankment == false
 }

@@ -8,7 +8,7 @@ limits := {
 	"embankment_top_width": {"value": 2},
 }
 
-good := {"subject": "good", "embankment_height": 1, "embankment_top_width": 3}
+good := {"subject": "good", "has_embankment": true, "embankment_top_width": 3}
 
 test_pass_good if {
 	items := [good]
@@ -17,13 +17,13 @@ test_pass_good if {
 }
 
 test_pass_exactly_at_the_limit if {
-	items := [{"subject": "other", "embankment_height": 1, "embankment_top_width": 2}]
+	items := [{"subject": "other", "has_embankment": true, "embankment_top_width": 2}]
 	embankment_top.proved == {"other"} with input as {"ponds": items}
 		with data.limits as limits
 }
 
 test_fail_just_too_narrow if {
-	items := [good, {"subject": "other", "embankment_height": 1, "embankment_top_width": 1.9999}]
+	items := [good, {"subject": "other", "has_embankment": true, "embankment_top_width": 1.9999}]
 	embankment_top.proved == {"good"} with input as {"ponds": items}
 		with data.limits as limits
 	embankment_top.excused == set() with input as {"ponds": items}
@@ -31,14 +31,14 @@ test_fail_just_too_narrow if {
 }
 
 test_fail_a_ridge if {
-	items := [good, {"subject": "other", "embankment_height": 1, "embankment_top_width": 0.2}]
+	items := [good, {"subject": "other", "has_embankment": true, "embankment_top_width": 0.2}]
 	embankment_top.proved == {"good"} with input as {"ponds": items}
 		with data.limits as limits
 	embankment_top.excused == set() with input as {"ponds": items}
 		with data.limits as limits
 }
 
-test_not_shown_embankment_height if {
+test_not_shown_has_embankment if {
 	items := [good, {"subject": "other", "embankment_top_width": 3}]
 	embankment_top.proved == {"good"} with input as {"ponds": items}
 		with data.limits as limits
@@ -47,7 +47,7 @@ test_not_shown_embankment_height if {
 }
 
 test_not_shown_embankment_top_width if {
-	items := [good, {"subject": "other", "embankment_height": 1}]
+	items := [good, {"subject": "other", "has_embankment": true}]
 	embankment_top.proved == {"good"} with input as {"ponds": items}
 		with data.limits as limits
 	embankment_top.excused == set() with input as {"ponds": items}
@@ -55,7 +55,7 @@ test_not_shown_embankment_top_width if {
 }
 
 test_excused_no_embankment if {
-	items := [good, {"subject": "other", "embankment_height": 0, "embankment_top_width": 3}]
+	items := [good, {"subject": "other", "has_embankment": false, "embankment_top_width": 3}]
 	embankment_top.proved == {"good"} with input as {"ponds": items}
 		with data.limits as limits
 	wanted := {{"subject": "other", "reason": "no embankment is drawn"}}

@@ -1,8 +1,8 @@
 # METADATA
-# title: A pond with fish keeps water under the ice.
+# title: Ice does not reach the floor of a pond with fish.
 # description: >-
-#   Fish die where ice reaches the floor, and under thick ice the little water that is left runs out of oxygen.
-#   Shallow garden ponds freeze through in a hard winter. Ice is no place to stand: no figure here says that it
+#   Fish die where ice reaches the floor, and under thick ice the little water that is left runs out of oxygen: a pond
+#   that passes here by inches is too shallow all the same. Shallow garden ponds freeze through in a hard winter. Ice is no place to stand: no figure here says that it
 #   bears anybody.
 # custom:
 #   subjects: ponds

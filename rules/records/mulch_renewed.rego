@@ -1,14 +1,15 @@
 # METADATA
-# title: Mulch is renewed before it has rotted away.
+# title: A task is done at every mulch basin at least as often as its mulch has to be renewed.
 # description: >-
-#   Wood chips turn to soil within a few years. Then nothing covers the greywater and nothing holds it.
+#   Wood chips turn to soil within a few years. Then nothing covers the greywater and nothing holds it. What is done at
+#   each visit stands in the words of the task, which nobody but a reader can judge.
 # custom:
 #   subjects: upkeep
 #   level: warn
 #   measures:
 #     - {field: shortest_interval, bound: at most, limit: mulch_renewed, where: {kind: mulch basin}}
 #   remedy: >-
-#     Renew the mulch of {subject} at least every {limit}.
+#     Write a task that renews the mulch of {subject} at least every {limit}, or sooner where it has sunk.
 #   caution: pathogens
 #   sources:
 #     - title: City of Petaluma, California, programme for gardens fed by washers

@@ -1,17 +1,21 @@
 # METADATA
-# title: The soil has been tested where water is let into it.
+# title: The soil has been tested beside and below where water is let into it.
 # description: >-
-#   Soil changes within a few steps. A basin sized by the county's soil map stands full on a seam of clay.
+#   Soil changes within a few steps. A basin sized by the county's soil map, or by a hole at the other end of the garden,
+#   stands full on a seam of clay.
 # custom:
-#   subjects: plan
+#   subjects: soakage
 #   level: warn
 #   measures:
-#     - {field: soil_tests, bound: at least, limit: soil_tests}
+#     - {field: soil_test_distance, bound: at most, limit: soil_test_distance}
 #   remedy: >-
-#     Have a hole or pit dug where the water is to soak in, below the depth that it is let in at, and draw it with its
-#     date and depth. Fill it or fence it the same day.
+#     Have a hole or pit dug within {limit} of {subject}, 2 ft deeper than its bottom, and draw it with its place, date
+#     and depth. Fill it or fence it the same day.
 #   caution: digging
 #   sources:
+#     - title: Administrative Rules of Montana 17.36.319
+#       place: (5), soil described within 25 ft
+#       standing: published
 #     - title: Utah Administrative Code R317-401-4 (2024)
 #       place: 4.2(a), a hole to 2 ft below the zone
 #       standing: published
@@ -19,13 +23,7 @@ package greysill.records.soil_tested
 
 import rego.v2
 
-proved contains p.subject if {
-	some p in input.plan
-	p.soaks_away == true
-	p.soil_tests >= data.limits.soil_tests.value
-}
-
-excused contains {"subject": p.subject, "reason": "nothing is let into the soil"} if {
-	some p in input.plan
-	p.soaks_away == false
+proved contains s.subject if {
+	some s in input.soakage
+	s.soil_test_distance <= data.limits.soil_test_distance.value
 }

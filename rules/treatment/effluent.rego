@@ -1,7 +1,7 @@
 # METADATA
-# title: What leaves a planted gravel bed is clean enough for the soil.
+# title: By the rate of the European guideline, what leaves a planted gravel bed is clean enough for the soil.
 # description: >-
-#   Water that still carries much dissolved matter clogs the soil that is to take it up, and comes to the surface
+#   BOD5 is the oxygen that germs use up in five days on what the water carries. Water that still carries much clogs the soil that is to take it up, and comes to the surface
 #   there. The rule goes by the rate of the European guideline, a cautious one that needs no temperature; the sets of
 #   constants disagree, and some foresee less cleaning of strong greywater.
 # custom:

@@ -1,8 +1,8 @@
 # METADATA
 # title: A planted gravel bed is large enough for the matter that the greywater brings.
 # description: >-
-#   A bed takes in only so much air. Where more comes in than it can burn, it turns foul, smells and clogs. The load
-#   is taken for the strongest greywater that a source gives, since nobody has measured this house's.
+#   A bed takes in only so much air. Where more comes in than it can burn, it turns foul, smells and clogs. The matter is
+#   counted as BOD5, the oxygen that germs use up on it in five days. The load is taken for the strongest greywater that a source gives, since nobody has measured this house's.
 # custom:
 #   subjects: bed_flow
 #   level: warn

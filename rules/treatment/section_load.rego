@@ -2,7 +2,8 @@
 # title: The inlet end of a planted gravel bed is wide and deep enough for the matter that comes in.
 # description: >-
 #   All that is coarse and most of what is dissolved is caught where the water enters. The smaller the cross-section
-#   there, the sooner it clogs and the water comes up.
+#   there, the sooner it clogs and the water comes up. BOD5 is the oxygen that germs use up in five days on what the
+#   water carries.
 # custom:
 #   subjects: bed_flow
 #   level: warn
