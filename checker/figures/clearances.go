@@ -121,9 +121,6 @@ func (p pair) touches() Value {
 	return orUnknown(truth(p.distance.Number == 0, p.distance.Inputs...), p.distance.Lacks)
 }
 
-// stated gives a yes or no that the document gives of the thing.
-func (t *thing) stated(entry string, says *bool) Value { return stated(says, t.pointer, entry, t.id) }
-
 // features picks the features of some kinds.
 func features(kinds ...string) func(*drawing) []thing {
 	return func(d *drawing) []thing { return only(d.features, kinds...) }
