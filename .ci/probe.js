@@ -6,7 +6,7 @@ const short = (text) => JSON.stringify(text.trim().slice(0, 40));
 // millimetre is what rounding may take.
 for (const svg of document.querySelectorAll("svg.drawing")) {
   const name = svg.dataset.drawing, sheet = svg.viewBox.baseVal;
-  const texts = [...svg.querySelectorAll("text")].map((t) => ({ words: t.textContent, box: t.getBBox(), size: +t.getAttribute("font-size") }));
+  const texts = [...svg.querySelectorAll("text")].map((t) => ({ words: t.textContent, box: t.getBBox(), size: parseFloat(getComputedStyle(t).fontSize) }));
   // A box is as high as the face's tallest letter and deepest tail; what is read is
   // from the baseline up to the capitals.
   for (const t of texts) t.box = { left: t.box.x, right: t.box.x + t.box.width, top: t.box.y + 0.2 * t.size, bottom: t.box.y + t.box.height - 0.2 * t.size };
