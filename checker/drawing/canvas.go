@@ -133,7 +133,7 @@ func (c *canvas) text(class, text string, at point, anchor string, size float64)
 		attributes = append(attributes, "font-size", mm(size))
 	}
 	if utf8.RuneCountInString(text) > shortText {
-		attributes = append(attributes, "textLength", hundredths(textWidth(text, size)))
+		attributes = append(attributes, "textLength", hundredths(textWidth(text, size)), "lengthAdjust", "spacingAndGlyphs")
 	}
 	c.word("text", text, attributes...)
 }
