@@ -67,7 +67,7 @@ func (c *canvas) fill(f filling, ring []point) {
 			from, to := f.begin(max(cuts[i], -edge)+f.inset(), row), min(cuts[i+1], edge)-f.inset()
 			if from <= to {
 				a, b := point{from*cos - y*sin, from*sin + y*cos}, point{to*cos - y*sin, to*sin + y*cos}
-				data.WriteString("M" + hundredths(a.x) + " " + hundredths(a.y) + "L" + hundredths(b.x) + " " + hundredths(b.y))
+				data.WriteString(stepwise([]point{a, b}))
 			}
 		}
 	}

@@ -2,7 +2,6 @@ package drawing
 
 import (
 	"math"
-	"slices"
 	"strings"
 
 	"greysill/checker/geometry"
@@ -34,9 +33,9 @@ func (p *plan) zone(c *Clearance) {
 	}
 	var on [][]point
 	for _, piece := range zone(p.thing(c), c.Limit, p.zoneStep(c.Limit), keep) {
-		on = append(on, p.all(simplified(piece)))
+		on = append(on, p.inFrame(p.all(simplified(piece)))...)
 	}
-	if !p.inFrame(on) {
+	if len(on) == 0 {
 		return
 	}
 	p.open("g", "class", "zone-of", "data-thing", c.Item.Subject.IDs[1], "data-limit", mm(c.Limit))
@@ -82,13 +81,22 @@ func stepwise(points []point) string {
 	return strings.NewReplacer(" 0.", " .", " -0.", "-.", "l0.", "l.", "-0.", "-.", " -", "-").Replace(b.String())
 }
 
-func (p *plan) inFrame(pieces [][]point) bool {
-	for _, piece := range pieces {
-		if slices.ContainsFunc(piece, p.frame.holds) {
-			return true
+// inFrame gives the stretches of a line that show within the frame.
+func (p *plan) inFrame(line []point) [][]point {
+	var pieces [][]point
+	shown := false // the stretch before
+	for i := 1; i < len(line); i++ {
+		before := shown
+		if shown = (stroke{line[i-1], line[i]}).meets(p.frame); !shown {
+			continue
 		}
+		if !before {
+			pieces = append(pieces, line[i-1:i:i])
+		}
+		last := &pieces[len(pieces)-1]
+		*last = append(*last, line[i])
 	}
-	return false
+	return pieces
 }
 
 // labelZone letters a zone at one of several places on it, where there is room.

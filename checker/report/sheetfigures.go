@@ -4,8 +4,6 @@ import (
 	"slices"
 	"strings"
 
-	"github.com/rivo/uniseg"
-
 	"greysill/checker/figures"
 )
 
@@ -19,6 +17,7 @@ type ListView struct {
 	Tables     []FigureTable
 	Abreast    int    // how many times its widest table fits side by side
 	Unknown    string // the figures that are known of none
+	LeftOut    string // what is left out for want of room, "" when nothing is
 	From       Origins
 }
 
@@ -88,7 +87,9 @@ func (p *paper) group(wanted func(figures.Items) bool) []ListView {
 }
 
 func (p *paper) listView(l figures.Items) ListView {
-	v := ListView{Title: listTitle(l.List), Doc: l.List.Doc, From: p.origins(l.Items)}
+	v := ListView{Title: listTitle(l.List), Doc: l.List.Doc}
+	l.Items, v.LeftOut = p.foremost(l.Items)
+	v.From = p.origins(l.Items)
 	for _, it := range l.Items {
 		v.Subjects = append(v.Subjects, p.subject(it))
 	}
@@ -119,10 +120,15 @@ func named(items []*figures.Item, field int) bool {
 
 func (p *paper) subject(it *figures.Item) SubjectFigures {
 	s := SubjectFigures{Name: it.Subject.Name, Place: p.places(it.Subject)}
-	if kind, known := p.named(it, "kind"); known && p.Design.Part(it.Subject.IDs[0]) == nil && !strings.HasPrefix(s.Name, kind+" ") {
+	if kind, known := p.named(it, "kind"); known && !p.isPart(it) && !strings.HasPrefix(s.Name, kind+" ") {
 		s.Kind = following(kind)
 	}
 	return s
+}
+
+// isPart reports whether a subject is a part of the design.
+func (p *paper) isPart(it *figures.Item) bool {
+	return len(it.Subject.IDs) > 0 && p.Design.Part(it.Subject.IDs[0]) != nil
 }
 
 // knownOf gives the items of which a figure is known.
@@ -175,14 +181,6 @@ func (v *ListView) saidBefore(formula string) string {
 	return formula
 }
 
-func longest(cells []string) int {
-	most := 0
-	for _, c := range cells {
-		most = max(most, uniseg.StringWidth(c))
-	}
-	return most
-}
-
 // inWords says the values of a figure one after the other, those that are the same
 // together.
 func (v *ListView) inWords(cells []string) string {
@@ -198,53 +196,6 @@ func (v *ListView) inWords(cells []string) string {
 		values[i] = strings.Join(of[value], ", ") + ": " + value
 	}
 	return listing(values)
-}
-
-// sideBySide shares the figures that differ evenly among as few tables as a page has
-// room for.
-func (v *ListView) sideBySide() {
-	names, word := v.nameWidth()
-	total, widestOne := 0, 0
-	for i, c := range v.Columns {
-		if c.Said == "" {
-			total, widestOne = total+v.width(i), max(widestOne, v.width(i))
-		}
-	}
-	room := pageColumns - names
-	each := min(room, total/(total/room+1)+widestOne)
-	left, most := 0, 1
-	for i, c := range v.Columns {
-		if c.Said != "" {
-			continue
-		}
-		if len(v.Tables) == 0 || v.width(i) > left {
-			v.Tables, left = append(v.Tables, FigureTable{Broken: word > widestCell}), each
-		}
-		left -= v.width(i)
-		most = max(most, names+each-left)
-		last := &v.Tables[len(v.Tables)-1]
-		last.Columns = append(last.Columns, i)
-	}
-	v.Abreast = max(1, min(mostAbreast, pageColumns/most))
-}
-
-// nameWidth is how many letters the column of subjects takes, and the longest word
-// in it.
-func (v *ListView) nameWidth() (wide, word int) {
-	for _, s := range v.Subjects {
-		wide = max(wide, uniseg.StringWidth(s.Name+s.Kind+" "+s.Place))
-		word = max(word, widest(strings.Fields(s.Name)))
-	}
-	return min(wide, 2*widestCell) + 2, word
-}
-
-// width is how many letters a figure's column takes.
-func (v *ListView) width(column int) int {
-	wide := widest(strings.Fields(v.Columns[column].Name))
-	for _, s := range v.Subjects {
-		wide = max(wide, uniseg.StringWidth(s.Cells[column]))
-	}
-	return wide + 2
 }
 
 // Pick gives some of the cells.

@@ -16,6 +16,7 @@ type PairsView struct {
 	Terms      []ColumnView
 	Tables     []PairsTable
 	From       string
+	LeftOut    string // what is left out for want of room, "" when nothing is
 }
 
 // PairsTable is as much of it as fits across the page.
@@ -84,6 +85,7 @@ func (p *paper) pairsView(title, doc string, items []*figures.Item) PairsView {
 		rows, columns = withNew(rows, it, 0), withNew(columns, it, 1)
 		from = append(from, except(inputsOf(it), from)...)
 	}
+	rows, v.LeftOut = p.foremost(rows)
 	for across := range slices.Chunk(columns, thingsAcross) {
 		v.Tables = append(v.Tables, p.pairsTable(grid, rows, across))
 	}
