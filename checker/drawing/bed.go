@@ -19,7 +19,7 @@ type bedPlan struct {
 
 const (
 	bedHeight = 110.0
-	bedMargin = 16.0
+	bedMargin = 12.0
 )
 
 // Beds draws every planted gravel bed that has an outline: its plan with the depth

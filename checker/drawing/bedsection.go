@@ -21,7 +21,7 @@ func sectionOfBed(r Review, part *design.Part, name string) *Drawing {
 	}
 	bed.from, s.way = 0, []*stretch{bed}
 	s.low, s.high = s.levels()
-	d := &Drawing{Name: name, Title: "Section of " + part.ID + " from inlet to outlet", Width: paperWidth, Scale: s.lay(bed.to())}
+	d := &Drawing{Name: name, Title: "Section of " + part.ID + " from inlet to outlet", Width: paperWidth, Scale: s.lay(bed.to(), bedHigh)}
 	v, ok := s.newVessel(bed)
 	if !ok {
 		return nil

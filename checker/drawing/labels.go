@@ -37,6 +37,11 @@ func (b box) nearest(p point) point {
 // stroke is a straight stretch of line on the paper.
 type stroke struct{ a, b point }
 
+// off is how far a place lies from the endless line through the stroke.
+func (s stroke) off(p point) float64 {
+	return math.Abs((s.b.x-s.a.x)*(p.y-s.a.y)-(s.b.y-s.a.y)*(p.x-s.a.x)) / s.a.to(s.b)
+}
+
 // meets reports whether any of the stroke lies in the box: Liang and Barsky's
 // clipping (from memory).
 func (s stroke) meets(b box) bool {
@@ -109,7 +114,7 @@ var reaches = []float64{0.8, 2, 4, 6.5, 9.5, 13, 17, 22, 28, 35, 43}
 
 const (
 	directions = 16
-	nearReach  = 3 // of reaches, how many a label that must be near tries
+	nearReach  = 4 // of reaches, how many a label that must be near tries
 )
 
 // place finds room for a label and keeps it; ok is false when there is none.
@@ -180,7 +185,7 @@ func (p *placer) cost(b box, leader stroke, away float64) float64 {
 	}
 	for _, s := range p.drawn {
 		if s.meets(b) {
-			cost += 1.5
+			cost += 2.5
 		}
 	}
 	return cost
@@ -206,7 +211,7 @@ func (p *placer) letter(c *canvas, l *label) {
 	if !ok {
 		return
 	}
-	c.open("g", "class", "label", "data-label", l.name, "data-box", mm(at.left)+" "+mm(at.top)+" "+mm(at.right)+" "+mm(at.bottom))
+	c.open("g", "class", "label", "data-label", l.name, "data-box", hundredths(at.left)+" "+hundredths(at.top)+" "+hundredths(at.right)+" "+hundredths(at.bottom))
 	if leader.a.to(leader.b) > l.clear+1.5 {
 		c.line("leader", []point{leader.a, leader.b})
 	}

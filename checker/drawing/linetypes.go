@@ -17,8 +17,8 @@ const (
 
 // lineTypes has every class of line, filling and lettering that drawings use.
 var lineTypes = []lineType{
-	{"boundary", pen(0.5, "9 1.6 1.2 1.6 1.2 1.6")},
-	{"building", "fill:url(#hatch);" + strokeOf(0.5, "")},
+	{"boundary", pen(0.5, "4.5 1 0.8 1 0.8 1")},
+	{"building", "fill:#fff;" + strokeOf(0.5, "")},
 	{"thing", pen(0.25, "")},
 	{"water", pen(0.35, "7 1 1 1")},
 	{"ground-form", pen(0.35, "1.6 0.8")},
@@ -26,14 +26,14 @@ var lineTypes = []lineType{
 	{"service", pen(0.25, "5 1.4")},
 	{"contour", pen(0.13, "") + ";stroke:" + grey},
 	{"contour main", pen(0.25, "") + ";stroke:" + grey},
-	{"zone", pen(0.25, "0.25 1.1") + ";stroke-linecap:round"},
-	{"zone missed", pen(0.35, "0.35 0.9") + ";stroke:" + accent + ";stroke-linecap:round"},
+	{"zone", pen(0.25, "0.5 0.9")},
+	{"zone missed", pen(0.35, "0.6 0.8") + ";stroke:" + accent},
 	{"part", "fill:#fff;" + strokeOf(0.5, "")},
-	{"bed", "fill:url(#gravel);" + strokeOf(0.5, "")},
+	{"bed", "fill:#fff;" + strokeOf(0.5, "")},
 	{"bed-edge", pen(0.5, "")},
-	{"mulch", "fill:url(#bark);" + strokeOf(0.5, "")},
-	{"open-water", "fill:url(#waves);" + strokeOf(0.5, "")},
-	{"trench", "fill:url(#crosses);" + strokeOf(0.35, "")},
+	{"mulch", "fill:#fff;" + strokeOf(0.5, "")},
+	{"open-water", "fill:#fff;" + strokeOf(0.5, "")},
+	{"trench", "fill:#fff;" + strokeOf(0.35, "")},
 	{"drain", pen(0.5, "")},
 	{"overflow", pen(0.5, "3 1.2")},
 	{"header", pen(0.35, "1 0.6")},
@@ -50,14 +50,14 @@ var lineTypes = []lineType{
 	{"surface", pen(0.25, "")},
 	{"storm", pen(0.35, "3 0.8")},
 	{"storm-mark", pen(0.7, "") + ";stroke:" + accent},
-	{"layer-gravel", "fill:url(#gravel);" + strokeOf(0.18, "")},
-	{"layer-coarse", "fill:url(#stones);" + strokeOf(0.18, "")},
-	{"layer-sand", "fill:url(#sand);" + strokeOf(0.18, "")},
-	{"layer-bark", "fill:url(#bark);" + strokeOf(0.18, "")},
+	{"layer-gravel", "fill:#fff;" + strokeOf(0.18, "")},
+	{"layer-coarse", "fill:#fff;" + strokeOf(0.18, "")},
+	{"layer-sand", "fill:#fff;" + strokeOf(0.18, "")},
+	{"layer-bark", "fill:#fff;" + strokeOf(0.18, "")},
 	{"axis", pen(0.25, "")},
 	{"grid", pen(0.13, "0.4 1") + ";stroke:" + grey},
 	{"bar", "fill:#333;" + strokeOf(0.18, "")},
-	{"bar second", "fill:url(#hatch);" + strokeOf(0.25, "")},
+	{"bar second", "fill:#bbb;" + strokeOf(0.25, "")},
 	{"bar third", "fill:#fff;" + strokeOf(0.25, "")},
 	{"band", "fill:#bbb;stroke:none"},
 	{"solid", "fill:#000;stroke:none"},
@@ -94,28 +94,12 @@ func strokeOf(width float64, dashes string) string {
 // drawing. It holds nothing that comes from a design.
 func Stylesheet() string {
 	var b strings.Builder
-	b.WriteString(".drawing text{fill:#000;font-family:sans-serif}\n")
+	b.WriteString(".drawing{font-size:" + mm(smallLettering) + "px}\n.drawing text{fill:#000;font-family:Arial,Helvetica,\"Liberation Sans\",sans-serif;text-anchor:middle}\n.drawing .start{text-anchor:start}\n.drawing .end{text-anchor:end}\n")
 	for _, t := range lineTypes {
 		b.WriteString(".drawing ." + strings.ReplaceAll(t.class, " ", ".") + "{" + t.css + "}\n")
 	}
+	for _, f := range []filling{hatch, gravel, stones, sand, bark, ripples, upright} {
+		b.WriteString(".drawing ." + f.class + "{" + f.css() + "}\n")
+	}
 	return b.String()
-}
-
-// Patterns gives the fillings that drawings refer to, to stand once in a
-// document before the drawings.
-func Patterns() string {
-	return `<svg class="patterns" width="0" height="0" aria-hidden="true" focusable="false"><defs>` + strings.Join([]string{
-		pattern("hatch", 1.6, `<path d="M-.4 2 2 -.4M.8 2 2 .8M-.4 .4 .4 -.4"/>`),
-		pattern("gravel", 2, `<circle cx=".5" cy=".5" r=".28"/><circle cx="1.5" cy="1.4" r=".36"/>`),
-		pattern("stones", 3, `<circle cx=".8" cy=".8" r=".55"/><circle cx="2.2" cy="2.2" r=".65"/>`),
-		pattern("bark", 2, `<path d="M.2 .6 .9 .3M1.1 1.5 1.8 1.8"/>`),
-		pattern("waves", 2.4, `<path d="M0 .8q.6-.6 1.2 0t1.2 0"/>`),
-		pattern("crosses", 2, `<path d="M.6 1H1.4M1 .6V1.4"/>`),
-		pattern("sand", 1, `<circle cx=".3" cy=".3" r=".12" style="fill:#000"/>`),
-	}, "") + "</defs></svg>"
-}
-
-func pattern(id string, size float64, marks string) string {
-	return `<pattern id="` + id + `" width="` + mm(size) + `" height="` + mm(size) + `" patternUnits="userSpaceOnUse">` +
-		`<rect width="` + mm(size) + `" height="` + mm(size) + `" fill="#fff"/><g fill="none" stroke="#000" stroke-width=".13">` + marks + "</g></pattern>"
 }

@@ -27,7 +27,6 @@ type plan struct {
 const (
 	planMargin   = 7.0 // between what is drawn and the frame
 	planLeast    = 70.0
-	zoneStep     = 0.8
 	contourSteps = 14 // contours at most, or so
 )
 

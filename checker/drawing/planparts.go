@@ -193,5 +193,5 @@ func (p *plan) surround(ratio float64) float64 {
 	top := p.frame.bottom + 5
 	p.scaleBar(p.Units, ratio, point{4, top + 5}, 58)
 	p.northArrow(point{78, top + 4.5}, p.design.Site.Grid.North.Value)
-	return p.key.draw(&p.canvas, point{92, top}, 4, top+13)
+	return p.key.draw(&p.canvas, point{94, top}, 4, top+13)
 }

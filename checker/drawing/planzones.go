@@ -1,7 +1,7 @@
 package drawing
 
 import (
-	"slices"
+	"math"
 	"strings"
 
 	"greysill/checker/geometry"
@@ -32,10 +32,10 @@ func (p *plan) zone(c *Clearance) {
 		class, words = "zone missed", "distance to keep, not kept"
 	}
 	var on [][]point
-	for _, piece := range zone(p.thing(c), c.Limit, zoneStep/p.perMetre, keep) {
-		on = append(on, p.all(simplified(piece)))
+	for _, piece := range zone(p.thing(c), c.Limit, p.zoneStep(c.Limit), keep) {
+		on = append(on, p.inFrame(p.all(simplified(piece)))...)
 	}
-	if !p.inFrame(on) {
+	if len(on) == 0 {
 		return
 	}
 	p.open("g", "class", "zone-of", "data-thing", c.Item.Subject.IDs[1], "data-limit", mm(c.Limit))
@@ -43,6 +43,12 @@ func (p *plan) zone(c *Clearance) {
 	p.close("g")
 	p.key.line(class, words)
 	p.labelZone(c, on)
+}
+
+// zoneStep gives the length in metres into which a zone's curves are cut: such that
+// none lies more than 0.03 mm of paper off its arc.
+func (p *plan) zoneStep(radius float64) float64 {
+	return min(2, math.Sqrt(8*0.03*radius*p.perMetre)) / p.perMetre
 }
 
 // side says on which side of a thing a zone counts: of the boundary, inside.
@@ -57,18 +63,40 @@ func (p *plan) side(c *Clearance) func(geometry.Point) bool {
 func (c *canvas) pieces(class string, pieces [][]point) {
 	var data strings.Builder
 	for _, piece := range pieces {
-		data.WriteString(through(piece))
+		data.WriteString(stepwise(piece))
 	}
 	c.empty("path", "class", class, "d", data.String())
 }
 
-func (p *plan) inFrame(pieces [][]point) bool {
-	for _, piece := range pieces {
-		if slices.ContainsFunc(piece, p.frame.holds) {
-			return true
-		}
+// stepwise gives the path data of a line of many points: each but the first by how
+// far it lies from the one before, in hundredths, whose rounding does not add up.
+func stepwise(points []point) string {
+	var b strings.Builder
+	var before point
+	for i, p := range points {
+		p = point{math.Round(p.x * 100), math.Round(p.y * 100)}
+		b.WriteString([]string{"M", "l", " "}[min(i, 2)] + mm((p.x-before.x)/100) + " " + mm((p.y-before.y)/100))
+		before = p
 	}
-	return false
+	return strings.NewReplacer(" 0.", " .", " -0.", "-.", "l0.", "l.", "-0.", "-.", " -", "-").Replace(b.String())
+}
+
+// inFrame gives the stretches of a line that show within the frame.
+func (p *plan) inFrame(line []point) [][]point {
+	var pieces [][]point
+	shown := false // the stretch before
+	for i := 1; i < len(line); i++ {
+		before := shown
+		if shown = (stroke{line[i-1], line[i]}).meets(p.frame); !shown {
+			continue
+		}
+		if !before {
+			pieces = append(pieces, line[i-1:i:i])
+		}
+		last := &pieces[len(pieces)-1]
+		*last = append(*last, line[i])
+	}
+	return pieces
 }
 
 // labelZone letters a zone at one of several places on it, where there is room.

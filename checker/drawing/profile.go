@@ -30,7 +30,8 @@ type profile struct {
 const (
 	axisWidth     = 12.0 // for the lettering of levels
 	axisGap       = 7.0  // between them and what is drawn
-	profileHigh   = 92.0 // at most, between the lowest and the highest level
+	sectionHigh   = 92.0 // at most, between the lowest and the highest level
+	bedHigh       = 62.0 // of a bed, so that its plan has room on the same page
 	profileTop    = 15.0 // room for lettering over the highest level
 	profileBottom = 9.0
 )
@@ -38,21 +39,21 @@ const (
 // exaggerations are the factors by which heights may be drawn larger.
 var exaggerations = []float64{1, 2, 3, 4, 5, 8, 10, 15, 20, 30, 50}
 
-// lay chooses the scales for a length and the levels low to high, in metres.
-func (p *profile) lay(length float64) Scale {
+// lay chooses the scales for a length and the levels low to high, in metres, such
+// that the levels take no more than tall millimetres.
+func (p *profile) lay(length, tall float64) Scale {
 	scale := fit(p.Units, length, 0, paperWidth-axisWidth-2*axisGap, 1)
 	p.perMetre, p.times = 1000/scale.Ratio, 1
 	for _, times := range exaggerations {
-		if (p.high-p.low)*p.perMetre*times <= profileHigh {
+		if (p.high-p.low)*p.perMetre*times <= tall {
 			p.times = times
 		}
 	}
-	for p.times == 1 && (p.high-p.low)*p.perMetre > profileHigh {
-		scale = fit(p.Units, length, p.high-p.low, paperWidth-axisWidth-2*axisGap, profileHigh)
+	for p.times == 1 && (p.high-p.low)*p.perMetre > tall {
+		scale = fit(p.Units, length, p.high-p.low, paperWidth-axisWidth-2*axisGap, tall)
 		p.perMetre = 1000 / scale.Ratio
 	}
-	tall := (p.high - p.low) * p.perMetre * p.times
-	p.left, p.base = axisWidth+axisGap, profileTop+tall
+	p.left, p.base = axisWidth+axisGap, profileTop+(p.high-p.low)*p.perMetre*p.times
 	p.frame = box{axisWidth, 0.3, paperWidth - 0.3, p.base + profileBottom}
 	scale.Times = p.times
 	return scale

@@ -27,7 +27,7 @@ func Section(r Review) *Drawing {
 	if math.IsInf(s.low, 1) {
 		return nil
 	}
-	d := &Drawing{Name: "section", Title: "Section along the train", Width: paperWidth, Scale: s.lay(last.to())}
+	d := &Drawing{Name: "section", Title: "Section along the train", Width: paperWidth, Scale: s.lay(last.to(), sectionHigh)}
 	s.axis(s.at(last.to(), s.low).x + 2)
 	for _, one := range s.way {
 		s.draw(one)

@@ -21,7 +21,7 @@ var sheetFiles embed.FS
 
 // sheetTemplates are read once; a template that cannot be read is a fault of the
 // program.
-var sheetTemplates = template.Must(template.New("").ParseFS(sheetFiles, "sheet/*.html"))
+var sheetTemplates = template.Must(template.New("").Funcs(template.FuncMap{"inc": func(i int) int { return i + 1 }}).ParseFS(sheetFiles, "sheet/*.html"))
 
 // sheet is the report for the plan reviewer: one HTML file with drawings, to be
 // printed and handed in with one design.
@@ -74,7 +74,6 @@ type paper struct {
 	*Judged
 	Options  Options
 	Style    template.CSS
-	Patterns template.HTML
 	Drawings []drawnSheet
 	remarks  []numbered
 	sources  []figures.Citation // in the order in which the tables name them
@@ -91,7 +90,6 @@ func newPaper(j *Judged, o Options) *paper {
 	p.Style = p.style()
 	if p.Read() {
 		p.remarks = p.numbered()
-		p.Patterns = template.HTML(drawing.Patterns())
 		for _, d := range p.draw() {
 			p.Drawings = append(p.Drawings, drawnSheet{d, template.HTML(d.SVG())})
 		}

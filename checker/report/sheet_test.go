@@ -8,6 +8,7 @@ import (
 	"os"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -16,8 +17,10 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"greysill/checker"
+	"greysill/checker/figures"
 	"greysill/checker/geometry"
 	"greysill/checker/internal/golden"
+	"greysill/checker/quantity"
 	"greysill/checker/report"
 	"greysill/checker/rulebook"
 )
@@ -88,6 +91,9 @@ func drawn(t *testing.T, page, name string) (shapes []shape, metres float64) {
 			}
 			if groups = append(groups, attributes); token.Name.Local == "path" {
 				within := groups[len(groups)-2]
+				if strings.HasPrefix(attributes["class"], "of-") {
+					continue // a filling
+				}
 				shapes = append(shapes, shape{within["class"], within, attributes["class"], coordinates(t, attributes["d"])})
 			}
 		case xml.EndElement:
@@ -190,7 +196,7 @@ func overlap(t *testing.T, a, b []string) bool {
 // Letter is 279.4 mm high and A4 210 mm wide; the margins are those of the style
 // sheet, and a caption has three lines.
 func TestDrawingsFitOnEveryPaper(t *testing.T) {
-	const room, wide, caption = 279.4 - 15 - 23, 210 - 12 - 14, 14.0
+	const room, wide, caption = 279.4 - 14 - 19, 210 - 12 - 14, 14.0
 	sizes := regexp.MustCompile(`--wide:([\d.]+)mm;--widest:([\d.]+)mm" viewBox="0 0 ([\d.]+) ([\d.]+)"`)
 	onExamples(t, func(t *testing.T, page string, _ report.Judged) {
 		found := sizes.FindAllStringSubmatch(page, -1)
@@ -203,7 +209,7 @@ func TestDrawingsFitOnEveryPaper(t *testing.T) {
 			require.LessOrEqual(t, size[0], float64(wide))
 			require.LessOrEqual(t, size[3]+caption, float64(room))
 			require.LessOrEqual(t, size[1], 297.0-12-14)
-			require.LessOrEqual(t, size[3]*size[1]/size[0]+caption, 420.0-15-23)
+			require.LessOrEqual(t, size[3]*size[1]/size[0]+caption, 420.0-14-19)
 		}
 	})
 }
@@ -212,7 +218,7 @@ func TestDrawingsFitOnEveryPaper(t *testing.T) {
 func TestSheetStandsAlone(t *testing.T) {
 	refers := regexp.MustCompile(`(?i)<(script|link|img|iframe|object|embed|base|form)|\s(src|srcset|action|on[a-z]+)=|@import|url\((?:"|'|[^#])|href="[^#]`)
 	onExamples(t, func(t *testing.T, page string, _ report.Judged) {
-		require.Less(t, len(page), 1_000_000)
+		require.Less(t, len(page), 500_000)
 		require.Empty(t, refers.FindString(page))
 		require.Contains(t, page, `content="default-src 'none'; style-src 'unsafe-inline'"`)
 	})
@@ -341,6 +347,99 @@ func TestSheetNumbersLikeTheLetter(t *testing.T) {
 	numbered := regexp.MustCompile(`(?m)^(\d+)\. +(.{20})`).FindAllStringSubmatch(b.String(), -1)
 	require.NotEmpty(t, numbered)
 	for _, m := range numbered {
-		require.Contains(t, page, `<span class="number">`+m[1]+`</span> `+m[2])
+		require.Contains(t, page, `<b>`+m[1]+`</b> `+m[2])
 	}
+}
+
+// listOf gives what a sheet says of one list of figures.
+func listOf(t *testing.T, page, title string) string {
+	_, after, found := strings.Cut(page, "<h3>"+title+".</h3>")
+	require.True(t, found, title)
+	list, _, _ := strings.Cut(after, "<h3>")
+	list, _, _ = strings.Cut(list, "<h2>")
+	return list
+}
+
+// Every figure that is known stands in its list, in the design's units, under the
+// name of its subject.
+func TestSheetHasEveryFigure(t *testing.T) {
+	onExamples(t, func(t *testing.T, page string, j report.Judged) {
+		for _, l := range j.Figures.Lists {
+			title, _, _ := strings.Cut(l.List.Name, "clearances.")
+			title = strings.ReplaceAll(strings.ReplaceAll(title, ".", ": "), "_", " ")
+			if title == "" {
+				title = "clearances"
+			}
+			for _, it := range l.Items {
+				list := listOf(t, page, strings.ToUpper(title[:1])+title[1:])
+				for _, name := range strings.Split(it.Subject.Name, " and ") {
+					require.Contains(t, list, escapedHTML(name))
+				}
+				for i, f := range l.List.Fields {
+					if v := &it.Values[i]; v.Known() && f.Kind == figures.Number {
+						value := strings.ReplaceAll(quantity.Format(v.Number, f.Dimension, j.Design.Units), " ", "\u00a0")
+						require.Regexp(t, `[>:] ?`+regexp.QuoteMeta(escapedHTML(value))+`[<,;\n]`, list, "%s: %s", it.Subject.Name, f.Name)
+					}
+				}
+			}
+		}
+	})
+}
+
+// Of the passes of a rule the one nearest to the limit stands on the sheet, for
+// every measure.
+func TestVerdictsShowTheNearestPass(t *testing.T) {
+	type measure struct {
+		of    *rulebook.Measure
+		limit *rulebook.Limit
+	}
+	onExamples(t, func(t *testing.T, page string, j report.Judged) {
+		nearest := map[measure]rulebook.Measured{}
+		subjects := map[measure][]string{}
+		for _, f := range j.Verdict.Findings {
+			for _, m := range f.Measured {
+				if is := (measure{m.Measure, m.Limit}); f.Status == rulebook.Pass && m.Limit != nil {
+					if other, seen := nearest[is]; !seen || m.Margin < other.Margin {
+						nearest[is], subjects[is] = m, nil
+					}
+					if m.Margin == nearest[is].Margin {
+						subjects[is] = append(subjects[is], f.Item.Subject.Name)
+					}
+				}
+			}
+		}
+		require.NotEmpty(t, nearest)
+		for is := range nearest {
+			var rows []string
+			for _, subject := range subjects[is] {
+				rows = append(rows, regexp.QuoteMeta(escapedHTML(subject)))
+			}
+			require.Regexp(t, `<th scope=row>(`+strings.Join(rows, "|")+`)(, nearest of.\d+)?<td>[^<]*<td>[^<]*, `+is.limit.Name+`<td>[^<]*<td>S?\d*<td>holds`, page)
+		}
+	})
+}
+
+// Of a list that is too long for paper those subjects stand on the sheet that have
+// findings, and it says how many do not.
+func TestLongListsAreCut(t *testing.T) {
+	j := sound(t)
+	list := &figures.List{Name: "lengths", Doc: "Every length.", Fields: []*figures.Field{{Name: "fall", Kind: figures.Number, Dimension: quantity.Length, Doc: "Its fall."}}}
+	long := figures.Items{List: list}
+	for i := range 100 {
+		id := "length-" + strconv.Itoa(i)
+		long.Items = append(long.Items, &figures.Item{List: list, Subject: figures.Subject{Name: id, IDs: []string{id}}, Values: []figures.Value{{Number: float64(i)}}})
+	}
+	of := *j.Figures
+	of.Lists = append(slices.Clone(of.Lists), long)
+	verdict := *j.Verdict
+	verdict.Findings = append(slices.Clone(verdict.Findings), rulebook.Finding{Rule: j.Book.Rules()[0], Item: long.Items[99], Status: rulebook.Fail})
+	j.Figures, j.Verdict = &of, &verdict
+	var b bytes.Buffer
+	require.NoError(t, ofRun{designs: []report.Judged{j}}.write("sheet", &b, report.Options{}))
+	lengths := listOf(t, b.String(), "Lengths")
+	require.Contains(t, lengths, "60 of 100")
+	require.Contains(t, lengths, "greysill figures")
+	require.Equal(t, 60, strings.Count(lengths, "<th scope=row>length-"))
+	require.Contains(t, lengths, "<th scope=row>length-99 ")
+	require.NotContains(t, lengths, "length-60 ")
 }

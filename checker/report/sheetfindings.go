@@ -88,8 +88,8 @@ type Section struct {
 // RemarkView is a rule with what it found at each of its subjects.
 type RemarkView struct {
 	Number                      int
-	Title, Rule, Reason, Remedy string // Remedy where all subjects share one
-	Limits, Sources             []string
+	Title, Rule, Reason, Remedy string   // Remedy where all subjects share one
+	Limits, Sources             []string // of sources the numbers
 	Subjects                    []SubjectView
 }
 
@@ -124,12 +124,9 @@ func (p *paper) Sections() []Section {
 }
 
 func (p *paper) remarkView(n numbered) RemarkView {
-	v := RemarkView{Number: n.Number, Title: n.rule.Title, Rule: ruleLine(n.rule), Reason: n.rule.Reason, Remedy: p.sharedRemedy(n.remark)}
+	v := RemarkView{Number: n.Number, Title: n.rule.Title, Rule: ofBase(ruleLine(n.rule)), Reason: n.rule.Reason, Remedy: p.sharedRemedy(n.remark), Sources: p.numbers(n.sources())}
 	for _, l := range n.limits() {
-		v.Limits = append(v.Limits, limitLine(l))
-	}
-	for _, c := range n.sources() {
-		v.Sources = append(v.Sources, citation(c))
+		v.Limits = append(v.Limits, ofBase(limitLine(l)))
 	}
 	for _, f := range n.findings {
 		s := SubjectView{Name: f.Item.Subject.Name, Place: p.places(f.Item.Subject), Found: p.found(f)}

@@ -5,16 +5,24 @@ import (
 	"strconv"
 	"strings"
 
-	"greysill/checker/figures"
 	"greysill/checker/rulebook"
 )
 
-// RuleView is a rule with its verdict on every subject.
+// TopicView is what the rules of one topic found.
+type TopicView struct {
+	Name          string
+	Rules         []RuleView
+	NotApplicable string // rules that concern nothing on the design
+}
+
+// RuleView is a rule with its verdict on every subject: what does not hold in full,
+// of what holds the thinnest margin of each measure.
 type RuleView struct {
-	Rule, Title, SetBy string
-	Sources            []string // numbers in the list of sources
-	Verdicts           []VerdictView
-	Excused            []string
+	Rule, Title string
+	Sources     []string // numbers in the list of sources
+	Verdicts    []VerdictView
+	Holds       string // for what it holds that it has no measure of
+	Excused     []string
 }
 
 // VerdictView is one measure of one subject, or what is missing to take it.
@@ -24,23 +32,94 @@ type VerdictView struct {
 	Span                                      int    // rows that the subject has, 0 in all but its first
 }
 
-// Verdicts gives every verdict of the rule book, rule by rule, those that hold
-// too.
-func (p *paper) Verdicts() []RuleView {
-	var views []RuleView
+// Topics gives every verdict of the rule book, topic by topic.
+func (p *paper) Topics() []TopicView {
+	var topics []TopicView
 	for _, r := range p.Book.Rules() {
-		v := RuleView{Rule: r.ID, Title: r.Title, SetBy: ruleOrigin(r), Sources: p.numbers(r.Sources)}
-		for i := range p.Verdict.Findings {
-			if f := &p.Verdict.Findings[i]; f.Rule == r {
-				v.Verdicts = append(v.Verdicts, p.verdicts(f)...)
-			}
+		name, id, _ := strings.Cut(r.ID, "/")
+		if n := len(topics); n == 0 || topics[n-1].Name != capital(name) {
+			topics = append(topics, TopicView{Name: capital(name)})
 		}
-		v.Excused = p.excused(r)
-		if len(v.Verdicts)+len(v.Excused) > 0 {
-			views = append(views, v)
+		t := &topics[len(topics)-1]
+		if slices.Contains(p.Verdict.NotApplicable, r) {
+			t.NotApplicable = strings.TrimPrefix(t.NotApplicable+", "+id, ", ")
+		} else if v := p.ruleView(r); len(v.Verdicts)+len(v.Holds)+len(v.Excused) > 0 {
+			t.Rules = append(t.Rules, v)
 		}
 	}
-	return views
+	return topics
+}
+
+func (p *paper) ruleView(r *rulebook.Rule) RuleView {
+	v := RuleView{Rule: ofBase(ruleLine(r)), Title: r.Title, Sources: p.numbers(r.Sources), Excused: p.excused(r)}
+	var passes []*rulebook.Finding
+	for i := range p.Verdict.Findings {
+		switch f := &p.Verdict.Findings[i]; {
+		case f.Rule != r:
+		case kindOf(f) == held:
+			passes = append(passes, f)
+		default:
+			v.Verdicts = append(v.Verdicts, p.verdicts(f)...)
+		}
+	}
+	rows, names := p.holding(passes)
+	v.Verdicts = append(v.Verdicts, rows...)
+	if len(names) > 0 {
+		v.Holds = counted(len(names)) + strings.Join(names, ", ")
+	}
+	return v
+}
+
+// ofBase leaves out of a line that the base rule book sets it, which most are.
+func ofBase(line string) string { return strings.TrimSuffix(line, ", "+setBy(rulebook.BaseName)) }
+
+// holding gives of every measure that holds the subject nearest to the limit, and
+// the names of those that hold without a measure.
+func (p *paper) holding(passes []*rulebook.Finding) (rows []VerdictView, names []string) {
+	type nearest struct {
+		of    *rulebook.Finding
+		m     *rulebook.Measured
+		count int
+	}
+	var all []*nearest
+	for _, f := range passes {
+		measured := false
+		for i := range f.Measured {
+			m := &f.Measured[i]
+			if m.Limit == nil {
+				continue
+			}
+			measured = true
+			at := slices.IndexFunc(all, func(n *nearest) bool { return n.m.Measure == m.Measure && n.m.Limit == m.Limit })
+			if at < 0 {
+				at, all = len(all), append(all, &nearest{of: f, m: m})
+			}
+			n := all[at]
+			if n.count++; m.Margin < n.m.Margin {
+				n.of, n.m = f, m
+			}
+		}
+		if !measured {
+			names = append(names, f.Item.Subject.Name)
+		}
+	}
+	for _, n := range all {
+		row := p.held(n.m)
+		row.Subject, row.Span, row.Verdict = n.of.Item.Subject.Name, 1, "holds"
+		if n.count > 1 {
+			row.Subject += ", nearest of" + nbsp + strconv.Itoa(n.count)
+		}
+		rows = append(rows, row)
+	}
+	return rows, names
+}
+
+// counted begins a list of several names with how many they are.
+func counted(n int) string {
+	if n == 1 {
+		return ""
+	}
+	return strconv.Itoa(n) + ": "
 }
 
 // verdicts gives a row for each measure that a finding holds against a limit, and
@@ -61,7 +140,8 @@ func (p *paper) verdicts(f *rulebook.Finding) []VerdictView {
 	if len(shown) > 0 || len(rows) == 0 {
 		rows = append(rows, VerdictView{Measured: listing(shown)})
 	}
-	rows[0].Subject, rows[0].Span, rows[0].Verdict = f.Item.Subject.Name, len(rows), verdictWord(f)
+	rows[0].Subject, rows[0].Span = f.Item.Subject.Name, len(rows)
+	rows[0].Verdict = verdictWord(f) + nbsp + "(" + strconv.Itoa(p.numberOf(f)) + ")"
 	return rows
 }
 
@@ -77,8 +157,6 @@ func (p *paper) held(m *rulebook.Measured) VerdictView {
 
 func verdictWord(f *rulebook.Finding) string {
 	switch kindOf(f) {
-	case held:
-		return "holds"
 	case varied:
 		return "allowed, " + f.Variance.Reference
 	case notShown:
@@ -87,7 +165,10 @@ func verdictWord(f *rulebook.Finding) string {
 	return string(f.Status)
 }
 
-// excused says which subjects a rule does not concern, and why.
+// fewExcused is up to how many excused subjects are named.
+const fewExcused = 4
+
+// excused says how many subjects a rule does not concern, and why.
 func (p *paper) excused(r *rulebook.Rule) []string {
 	var reasons []string
 	names := map[string][]string{}
@@ -101,48 +182,14 @@ func (p *paper) excused(r *rulebook.Rule) []string {
 		names[e.Reason] = append(names[e.Reason], e.Item.Subject.Name)
 	}
 	for i, reason := range reasons {
-		reasons[i] = sentence(reason) + " Excused: " + listing(names[reason]) + "."
+		who := names[reason]
+		reasons[i] = strconv.Itoa(len(who)) + " excused"
+		if len(who) <= fewExcused {
+			reasons[i] += " (" + strings.Join(who, ", ") + ")"
+		}
+		reasons[i] += ": " + sentence(reason)
 	}
 	return reasons
 }
 
 func listing(names []string) string { return strings.Join(names, "; ") }
-
-// NotApplicable gives the rules that concern nothing on the design.
-func (p *paper) NotApplicable() string {
-	var ids []string
-	for _, r := range p.Verdict.NotApplicable {
-		ids = append(ids, r.ID)
-	}
-	return listing(ids)
-}
-
-// number gives the number of a source in the list of sources, "" for no source.
-func (p *paper) number(c figures.Citation) string {
-	if c.Title == "" {
-		return ""
-	}
-	i := slices.Index(p.sources, c)
-	if i < 0 {
-		p.sources = append(p.sources, c)
-		i = len(p.sources) - 1
-	}
-	return "S" + strconv.Itoa(i+1)
-}
-
-func (p *paper) numbers(sources []figures.Citation) []string {
-	var numbers []string
-	for _, c := range sources {
-		numbers = append(numbers, p.number(c))
-	}
-	return numbers
-}
-
-// Sources gives every source that the tables before it number, in full.
-func (p *paper) Sources() []string {
-	var all []string
-	for _, c := range p.sources {
-		all = append(all, citation(c))
-	}
-	return all
-}
