@@ -50,7 +50,7 @@ func (k *known) Design(j *Judged) error {
 	if j.Verdict != nil {
 		for i := range j.Verdict.Findings {
 			if f := &j.Verdict.Findings[i]; f.Status != rulebook.Pass && f.Variance == nil {
-				d.Findings = append(d.Findings, knownOf(f))
+				d.Findings = append(d.Findings, knownFault(f))
 			}
 		}
 	}
@@ -58,7 +58,7 @@ func (k *known) Design(j *Judged) error {
 	return nil
 }
 
-func knownOf(f *rulebook.Finding) knownFinding {
+func knownFault(f *rulebook.Finding) knownFinding {
 	known := knownFinding{f.Rule.ID, knownSubject{f.Item.Subject.Name}, f.Status, []knownMargin{}}
 	for i := range f.Measured {
 		if m := &f.Measured[i]; m.Limit != nil {
