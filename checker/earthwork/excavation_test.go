@@ -1,6 +1,7 @@
 package earthwork_test
 
 import (
+	"errors"
 	"math"
 	"math/rand/v2"
 	"slices"
@@ -224,9 +225,12 @@ func TestConvexOutlines(t *testing.T) {
 			return
 		}
 		surface, run := hummocks(t, rapid.Uint64Range(1, 20).Draw(t, "seed")), rapid.Float64Range(0.001, 2).Draw(t, "run")
-		apart, err := earthwork.Excavation(earthwork.Shape{Outline: outline, Levels: []float64{0}, Run: run}, surface)
-		require.NoError(t, err)
+		apart, refused := earthwork.Excavation(earthwork.Shape{Outline: outline, Levels: []float64{0}, Run: run}, surface)
 		tried, err := earthwork.Excavation(earthwork.Shape{Outline: outline, Levels: make([]float64, len(outline)), Run: run}, surface)
+		require.Equal(t, refused, err)
+		if errors.Is(err, earthwork.ErrSteepGround) { // hummocks may be as steep as flat sides
+			return
+		}
 		require.NoError(t, err)
 		require.InEpsilon(t, tried.Volume, apart.Volume, 1e-9)
 		require.InEpsilon(t, tried.Area, apart.Area, 1e-9)
