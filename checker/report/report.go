@@ -81,6 +81,7 @@ type Options struct {
 	Units   quantity.System // "" stands for the design's own
 	Figures bool            // JSON: every figure of every design too
 	Strict  bool            // JUnit: a warning is a failure too
+	Follow  bool            // sheet: an open page reads itself again every few seconds
 	AsOf    string          // the date that variances were held against, RFC 3339 full-date, or ""
 	Version string          // of the program, for JSON
 	Prices  *cost.Prices    // the calculation sheet: what the quantities cost; nil for no costs

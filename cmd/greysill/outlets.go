@@ -48,7 +48,7 @@ func (o *outlets) add(t target) error {
 		}
 		sink, place, options = opened, opened, o.job.options(nil)
 	}
-	options.Figures, options.Strict, options.AsOf = o.job.figures, o.job.strict, o.job.day.Format(time.DateOnly)
+	options.Figures, options.Strict, options.Follow, options.AsOf = o.job.figures, o.job.strict, o.job.watch, o.job.day.Format(time.DateOnly)
 	buffer := bufio.NewWriter(sink)
 	begun, err := report.New(t.kind, buffer, options)
 	o.open = append(o.open, outlet{begun, buffer, place})

@@ -36,6 +36,7 @@ type reviewFlags struct {
 	strict  bool
 	figures bool
 	against string
+	watch   bool // the flag --follow
 }
 
 func addReviewFlags(flags *flagSet) *reviewFlags {
@@ -45,6 +46,7 @@ func addReviewFlags(flags *flagSet) *reviewFlags {
 	flags.StringVar(&f.name, "name", "", "the `PATH` to name standard input by")
 	flags.BoolVar(&f.strict, "strict", false, "a warning also gives exit status 1")
 	flags.StringVar(&f.against, "against", "", "hold what is found against the known faults (or the json report) in `FILE`; only what is new since then fails")
+	flags.BoolVar(&f.watch, "follow", false, "judge again whenever a design, a rule or an amendment changes; an open sheet shows it")
 	flags.BoolVar(&f.figures, "figures", false, "put every computed figure into the json report")
 	return f
 }
@@ -61,21 +63,10 @@ func review(ctx context.Context, c console, args []string) int {
 		return badUsage(c, "review", err)
 	}
 	go design.Prepare() // takes about as long as the rules
-	files, err := gather(operands)
-	if err != nil {
-		return unusable(c, fmt.Errorf("greysill: %w", err))
+	if f.watch {
+		return job.follow(ctx, c, operands)
 	}
-	if err := job.spare(files.files); err != nil {
-		return badUsage(c, "review", err)
-	}
-	if job.books, err = f.books(); err != nil {
-		return unusable(c, err)
-	}
-	if err := job.remember(); err != nil {
-		return unusable(c, err)
-	}
-	go job.ahead(ctx, files.files)
-	return job.run(ctx, c, files)
+	return job.once(ctx, c, operands)
 }
 
 // job is one review, ready to run.
@@ -100,6 +91,9 @@ func (f *reviewFlags) job(operands []string, err error) (*job, error) {
 	}
 	if err := naming(f.name, operands); err != nil {
 		return nil, err
+	}
+	if f.watch && slices.Contains(operands, "-") {
+		return nil, errors.New("--follow needs files; standard input is read once")
 	}
 	j := &job{reviewFlags: f}
 	if j.targets, err = parseTargets(f.reports); err != nil {
@@ -161,11 +155,14 @@ func (j *job) run(ctx context.Context, c console, in inputs) int {
 		return unusable(c, fmt.Errorf("greysill: cannot write: %w", err))
 	}
 	defer out.discard()
+	ahead := newProgress(c, out.spoken, len(in.files))
+	defer ahead.clear()
 	check, worst := checker.New(checker.WithBooks(j.books), checker.InRegion(j.region), checker.AsOf(j.day)), exitPass
 	err := check.CheckAll(ctx, j.files(c, in.files), func(r *checker.Result) error {
 		if r.Rules != nil {
 			return r.Rules
 		}
+		ahead.step()
 		found := j.judged(r)
 		worst = max(worst, j.status(r, found))
 		return out.design(found)
