@@ -98,6 +98,7 @@ func TestRefusedAmendments(t *testing.T) {
 		{"a level without a reason", `, "levels": [{"rule": "clearances/well", "level": "warn", "source": ` + ordinance + `}]`, nil, `the entry "reason" is missing`},
 		{"a level without a source", `, "levels": [{"rule": "clearances/well", "level": "warn", "reason": "R."}]`, nil, `the entry "source" is missing`},
 		{"set aside an unknown rule", `, "set_aside": [{"rule": "clearances/wells", "reason": "R.", "source": ` + ordinance + `}]`, nil, `there is no rule "clearances/wells"; expected one of clearances/well; did you mean "clearances/well"?`},
+		{"set aside twice", `, "set_aside": [{"rule": "clearances/well", "reason": "R.", "source": ` + ordinance + `}, {"rule": "clearances/well", "reason": "R.", "source": ` + ordinance + `}]`, nil, `the rule "clearances/well" is set aside already by Harrow County; take it out here`},
 		{"set aside without a reason", `, "set_aside": [{"rule": "clearances/well", "source": ` + ordinance + `}]`, nil, `the entry "reason" is missing`},
 		{"replaced in silence", "", map[string]string{"clearances/well.rego": lax}, "this rule would replace the one base has, without saying so"},
 		{"replaced what is not its own", `, "replaced": [{"rule": "clearances/well", "reason": "R."}]`, nil, `there is no rule of this amendment "clearances/well"`},

@@ -103,6 +103,12 @@ func (a *assembly) known(e *entry, id string) bool {
 	if a.inForce[id+".rego"] != nil {
 		return true
 	}
+	for _, aside := range a.asides {
+		if aside.Rule == id {
+			a.fail(e.record["rule"], "the rule "+source.Quote(id)+" is set aside already by "+aside.SetBy, "", "take it out here")
+			return false
+		}
+	}
 	a.unknown(e.record["rule"], "rule", id, a.ids())
 	return false
 }

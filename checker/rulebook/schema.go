@@ -58,7 +58,7 @@ func listSchema(l *figures.List) map[string]any {
 func fieldDoc(f *figures.Field) string {
 	doc := f.Doc
 	if f.Kind == figures.Number {
-		doc += " Unit: " + unit(f.Dimension) + "."
+		doc += " Unit: " + Unit(f.Dimension) + "."
 	}
 	if len(f.Words) > 0 {
 		doc += " One of: " + strings.Join(f.Words, ", ") + "."
@@ -96,4 +96,5 @@ var units = map[quantity.Dimension]string{
 	quantity.Number:       "none, a count or ratio",
 }
 
-func unit(d quantity.Dimension) string { return units[d] }
+// Unit gives the unit in which rules see numbers of a dimension.
+func Unit(d quantity.Dimension) string { return units[d] }
