@@ -34,7 +34,7 @@ func TestEveryNumberHasAUnit(t *testing.T) {
 	for _, l := range figures.Catalogue {
 		for _, f := range l.Fields {
 			if f.Kind == figures.Number {
-				require.NotEmpty(t, unit(f.Dimension), "%s.%s", l.Name, f.Name)
+				require.NotEmpty(t, Unit(f.Dimension), "%s.%s", l.Name, f.Name)
 			}
 		}
 	}
