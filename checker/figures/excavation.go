@@ -1,8 +1,12 @@
 package figures
 
 import (
+	"errors"
+	"math"
+
 	"greysill/checker/earthwork"
 	"greysill/checker/geometry"
+	"greysill/checker/ground"
 	"greysill/checker/quantity"
 )
 
@@ -25,6 +29,11 @@ var excavationTable = tabulate(
 			Formula: "volume × loose volume of a unit of soil", Source: swellSource}, func(e *excavation) Value { return e.in(earthwork.Loose) }},
 		{Field{Name: "compacted_volume", Kind: Number, Dimension: quantity.EarthVolume, Doc: "Volume that the same soil fills when it is placed and compacted, as in a bank.",
 			Formula: "volume × compacted volume of a unit of soil", Source: swellSource}, func(e *excavation) Value { return e.in(earthwork.Compacted) }},
+		{Field{Name: "fill", Kind: Number, Dimension: quantity.EarthVolume, Doc: "Volume of its embankment over the ground, compacted; 0 where none is drawn.",
+			Formula: "what lies between the ground and the bank's top with its outside slope, carried through the part − (volume that the part holds up to its rim − volume dug)", Source: digSource},
+			(*excavation).fill},
+		{Field{Name: "left_over", Kind: Number, Dimension: quantity.EarthVolume, Doc: "Soil in the ground that the embankment leaves over; negative where soil has to be brought.",
+			Formula: "volume − fill ÷ compacted volume of a unit of soil"}, (*excavation).leftOver},
 	},
 )
 
@@ -140,4 +149,60 @@ func (e *excavation) in(state earthwork.State) Value {
 	return worked(soilEntry("texture"), func() (float64, error) {
 		return inRange(soil.Convert(e.bank.Number, earthwork.Bank, state))
 	}, e.bank, name)
+}
+
+// fill is the embankment as compacted: a solid bank through the whole part, less what
+// the part takes out of it above the ground.
+func (e *excavation) fill() Value {
+	bank := e.Embankment
+	if bank == nil {
+		return number(0)
+	}
+	level, width := e.entry("embankment/top_level", bank.TopLevel), e.entry("embankment/top_width", bank.TopWidth)
+	slope, rim := e.entry("embankment/outside_slope", bank.OutsideSlope), e.entry("rim_level", e.RimLevel)
+	held := e.held((*earthwork.Basin).Volume, rim)
+	inputs, lacks := gathered([]Value{level, width, slope, held, e.bank})
+	surface, unknownGround := e.drawing.surface("round " + e.ID)
+	if lacks = append(lacks, unknownGround...); len(lacks) > 0 {
+		return unknown(lacks...)
+	}
+	if math.Abs(level.Number-rim.Number) > geometry.Resolution || e.by.Text != groundDrawn {
+		return unknown(Lack{e.Pointer + "/embankment/top_level", "an embankment of " + e.ID + " whose top is its rim, with spot levels all round"})
+	}
+	solid, err := e.solid(surface, level.Number, width.Number, slope.Number)
+	if err != nil {
+		return unknown(Lack{e.Pointer + "/embankment", "embankment of " + e.ID + " within the range of the formula: " + err.Error()})
+	}
+	return number(solid-(held.Number-e.bank.Number), append(inputs, spotLevels)...)
+}
+
+var errAboveBank = errors.New("the ground rises above the top of the bank")
+
+// solid is the bank without the part in it.
+func (e *excavation) solid(surface *ground.Surface, level, width, slope float64) (float64, error) {
+	if slope <= 0 {
+		return 0, earthwork.ErrRun
+	}
+	outer, err := earthwork.Offset(e.shape.Points(), width)
+	if err != nil {
+		return 0, err
+	}
+	under, ok := surface.Under(geometry.Outline(outer))
+	if !ok {
+		return 0, earthwork.ErrBeyondGround
+	}
+	if under.Highest > level+geometry.Resolution {
+		return 0, errAboveBank
+	}
+	body, err := earthwork.Embankment(earthwork.Shape{Outline: outer, Levels: []float64{level}, Run: 1 / slope}, surface)
+	return body.Volume, err
+}
+
+func (e *excavation) leftOver() Value {
+	soil, name := e.soil()
+	fill := e.fill()
+	return worked(soilEntry("texture"), func() (float64, error) {
+		taken, err := inRange(soil.Convert(fill.Number, earthwork.Compacted, earthwork.Bank))
+		return e.bank.Number - taken, err
+	}, e.bank, fill, name)
 }

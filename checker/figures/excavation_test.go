@@ -80,3 +80,27 @@ func TestDiggingAPondInASlope(t *testing.T) {
 	requireKnown(t, compute(t, pond("10")), "quantities.excavation", "pond-1", map[string]any{"volume": frustum, "volume_by": "spot levels of the ground, floor and sides"})
 	requireKnown(t, compute(t, pond("10.5")), "quantities.excavation", "pond-1", map[string]any{"volume": frustum + (48+4*55.25+63)*0.5/6})
 }
+
+// TestABankRoundAPond: ground at 9.5 m; a pond of 8 m × 6 m at its rim at 10 m, its floor at
+// 9 m and its sides 1:1, in a bank 1 m wide on top whose outside falls 1:2. The bank as a
+// solid is a frustum of 10 × 8, 11 × 9 and 12 × 10 m, 0.5 m high; the pond takes 8 × 6, 7.5 ×
+// 5.5 and 7 × 5 m out of it. Common earth is compacted to 0.90 of its volume.
+func TestABankRoundAPond(t *testing.T) {
+	banked := func(more string) entries {
+		return entries{
+			"site": siteWith(`"levels": [[0, 0, 9.5], [60, 0, 9.5], [60, 40, 9.5], [0, 40, 9.5]], "soil": {"texture": "loam"}`),
+			"parts": `[{"id": "pond-1", "kind": "pond", "outline": [[20, 10], [28, 10], [28, 16], [20, 16]], "rim_level": "10 m", "floor": "9 m", "side_slope": "1:1",
+				"embankment": {"top_level": "10 m", "top_width": "1 m"` + more + `}}]`,
+		}
+	}
+	fill := (10*8+4*11*9+12*10)*0.5/6 - (8*6+4*7.5*5.5+7*5)*0.5/6
+	dug := (7*5 + 4*6.5*4.5 + 6*4) * 0.5 / 6
+	requireKnown(t, compute(t, banked(`, "outside_slope": "1:2"`)), "quantities.excavation", "pond-1", map[string]any{"volume": dug, "fill": fill, "left_over": dug - fill/0.90})
+	requireLacks(t, compute(t, banked(``)), "quantities.excavation", "pond-1", "fill", "/parts/0/embankment/outside_slope")
+
+	hill := banked(`, "outside_slope": "1:2"`)
+	hill["site"] = siteWith(`"levels": [[0, 0, 9.5], [60, 0, 11], [60, 40, 11], [0, 40, 9.5]], "soil": {"texture": "loam"}`)
+	requireLacks(t, compute(t, hill), "quantities.excavation", "pond-1", "fill", "/parts/0/embankment")
+	plain := compute(t, laid(``, ``))
+	requireKnown(t, plain, "quantities.excavation", "bed-1", map[string]any{"fill": 0.0, "left_over": 18 * 0.7})
+}
