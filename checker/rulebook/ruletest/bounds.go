@@ -22,6 +22,7 @@ func within(ctx context.Context, b bounds, run func(context.Context) (*Report, e
 		report *Report
 		err    error
 	}
+	most := heap() + b.memory // before the tests begin
 	done := make(chan outcome, 1)
 	go func() {
 		report, err := run(ctx)
@@ -29,7 +30,7 @@ func within(ctx context.Context, b bounds, run func(context.Context) (*Report, e
 	}()
 	watch := time.NewTicker(10 * time.Millisecond)
 	defer watch.Stop()
-	for most := heap() + b.memory; ; {
+	for {
 		select {
 		case o := <-done:
 			return o.report, o.err

@@ -41,8 +41,9 @@ func TestWithinGivesUp(t *testing.T) {
 	_, err = within(called, ample, stuck)
 	require.ErrorIs(t, err, context.Canceled)
 
+	runtime.GC()
 	_, err = within(t.Context(), bounds{time: time.Minute, memory: 1 << 20}, func(ctx context.Context) (*Report, error) {
-		held := make([]byte, 8<<20)
+		held := make([]byte, 64<<20) // far more than what earlier tests left to be freed
 		defer runtime.KeepAlive(held)
 		return stuck(ctx)
 	})
