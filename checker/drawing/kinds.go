@@ -1,19 +1,21 @@
 package drawing
 
+import "greysill/checker/design"
+
 // The kinds of part that are drawn in their own way.
 const (
-	diverter      = "diverter"
-	drainPipe     = "drain pipe"
-	surgeTank     = "surge tank"
-	filter        = "filter"
-	plantedBed    = "planted gravel bed"
-	mulchBasin    = "mulch basin"
-	trench        = "infiltration trench"
-	settlingBasin = "settling basin"
-	pond          = "pond"
-	spillway      = "spillway"
-	overflowPipe  = "overflow pipe"
-	stormInflow   = "storm inflow"
+	diverter      = design.Diverter
+	drainPipe     = design.DrainPipe
+	surgeTank     = design.SurgeTank
+	filter        = design.Filter
+	plantedBed    = design.PlantedBed
+	mulchBasin    = design.MulchBasin
+	trench        = design.Trench
+	settlingBasin = design.SettlingBasin
+	pond          = design.Pond
+	spillway      = design.Spillway
+	overflowPipe  = design.OverflowPipe
+	stormInflow   = design.StormInflow
 )
 
 // partClass has the line type of every kind of part that has an area, "part" of

@@ -31,7 +31,7 @@ var excavationTable = tabulate(
 			Formula: "volume × compacted volume of a unit of soil", Source: swellSource}, func(e *excavation) Value { return e.in(earthwork.Compacted) }},
 		{Field{Name: "fill", Kind: Number, Dimension: quantity.EarthVolume, Doc: "Volume of its embankment over the ground, compacted; 0 where none is drawn.",
 			Formula: "what lies between the ground and the bank's top with its outside slope, carried through the part − (volume that the part holds up to its rim − volume dug)", Source: digSource},
-			(*excavation).fill},
+			func(e *excavation) Value { return e.filled }},
 		{Field{Name: "left_over", Kind: Number, Dimension: quantity.EarthVolume, Doc: "Soil in the ground that the embankment leaves over; negative where soil has to be brought.",
 			Formula: "volume − fill ÷ compacted volume of a unit of soil"}, (*excavation).leftOver},
 	},
@@ -52,7 +52,7 @@ var (
 // excavation is a part that is dug.
 type excavation struct {
 	*part
-	bank, by Value
+	bank, by, filled Value
 }
 
 func (d *drawing) excavations() []*excavation {
@@ -60,7 +60,9 @@ func (d *drawing) excavations() []*excavation {
 	for _, p := range d.ofKind(surgeTank, plantedBed, mulchBasin, trench, settlingBasin, pond) {
 		if p.AboveGround == nil || !*p.AboveGround {
 			bank, how := p.dug()
-			all = append(all, &excavation{p, bank, orUnknown(text(how, bank.Inputs...), bank.Lacks)})
+			e := &excavation{part: p, bank: bank, by: orUnknown(text(how, bank.Inputs...), bank.Lacks)}
+			e.filled = e.fill()
+			all = append(all, e)
 		}
 	}
 	return all
@@ -200,9 +202,8 @@ func (e *excavation) solid(surface *ground.Surface, level, width, slope float64)
 
 func (e *excavation) leftOver() Value {
 	soil, name := e.soil()
-	fill := e.fill()
 	return worked(soilEntry("texture"), func() (float64, error) {
-		taken, err := inRange(soil.Convert(fill.Number, earthwork.Compacted, earthwork.Bank))
+		taken, err := inRange(soil.Convert(e.filled.Number, earthwork.Compacted, earthwork.Bank))
 		return e.bank.Number - taken, err
-	}, e.bank, fill, name)
+	}, e.bank, e.filled, name)
 }

@@ -1,21 +1,23 @@
 package figures
 
+import "greysill/checker/design"
+
 // The kinds of part that figures tell apart.
 const (
-	diverter         = "diverter"
-	drainPipe        = "drain pipe"
-	surgeTank        = "surge tank"
-	filter           = "filter"
-	plantedBed       = "planted gravel bed"
-	mulchBasin       = "mulch basin"
-	trench           = "infiltration trench"
-	settlingBasin    = "settling basin"
-	pond             = "pond"
-	spillway         = "spillway"
-	overflowPipe     = "overflow pipe"
-	stormInflow      = "storm inflow"
-	sewerConnection  = "sewer connection"
-	septicConnection = "septic connection"
+	diverter         = design.Diverter
+	drainPipe        = design.DrainPipe
+	surgeTank        = design.SurgeTank
+	filter           = design.Filter
+	plantedBed       = design.PlantedBed
+	mulchBasin       = design.MulchBasin
+	trench           = design.Trench
+	settlingBasin    = design.SettlingBasin
+	pond             = design.Pond
+	spillway         = design.Spillway
+	overflowPipe     = design.OverflowPipe
+	stormInflow      = design.StormInflow
+	sewerConnection  = design.SewerConnection
+	septicConnection = design.SepticConnection
 )
 
 // The classes of water.

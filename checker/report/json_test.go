@@ -27,14 +27,15 @@ func everything(t *testing.T) ofRun {
 	return ofRun{designs: []report.Judged{faulty(t), sound(t), unread(), halfJudged(t), allowed(t)}, skipped: []string{"designs/package.json"}}
 }
 
-func reportSchema(t *testing.T) *jsonschema.Schema {
+// schemaNamed compiles one of the schemas that go out with the program.
+func schemaNamed(t *testing.T, name string) *jsonschema.Schema {
 	t.Helper()
-	text, err := schema.FS.ReadFile("report.schema.json")
+	text, err := schema.FS.ReadFile(name)
 	require.NoError(t, err)
 	c := jsonschema.NewCompiler()
 	c.AssertFormat = true
-	require.NoError(t, c.AddResource("report.schema.json", bytes.NewReader(text)))
-	compiled, err := c.Compile("report.schema.json")
+	require.NoError(t, c.AddResource(name, bytes.NewReader(text)))
+	compiled, err := c.Compile(name)
 	require.NoError(t, err)
 	return compiled
 }
@@ -44,7 +45,7 @@ func TestJSONIsAsRead(t *testing.T) {
 }
 
 func TestJSONIsValidByItsSchema(t *testing.T) {
-	compiled := reportSchema(t)
+	compiled := schemaNamed(t, "report.schema.json")
 	for name, c := range map[string]struct {
 		run ofRun
 		o   report.Options
@@ -62,7 +63,7 @@ func TestJSONIsValidByItsSchema(t *testing.T) {
 // The schema refuses what the report never says, so that the test above can
 // fail.
 func TestSchemaRefusesWhatIsNoReport(t *testing.T) {
-	compiled := reportSchema(t)
+	compiled := schemaNamed(t, "report.schema.json")
 	for _, change := range [][2]string{
 		{`"format": "greysill-report/1"`, `"format": "greysill-report/2"`},
 		{`"status": "fail"`, `"status": "bad"`},
@@ -156,17 +157,11 @@ func TestDesignsShareTheirRuleBook(t *testing.T) {
 }
 
 func TestKnownFaultsAreValidByTheirSchema(t *testing.T) {
-	text, err := schema.FS.ReadFile("known.schema.json")
-	require.NoError(t, err)
-	c := jsonschema.NewCompiler()
-	require.NoError(t, c.AddResource("known.schema.json", bytes.NewReader(text)))
-	compiled, err := c.Compile("known.schema.json")
-	require.NoError(t, err)
 	var b bytes.Buffer
 	require.NoError(t, everything(t).write("known", &b, report.Options{}))
 	var value any
 	require.NoError(t, json.Unmarshal(b.Bytes(), &value))
-	require.NoError(t, compiled.Validate(value))
+	require.NoError(t, schemaNamed(t, "known.schema.json").Validate(value))
 	require.Contains(t, b.String(), `"rule": "bed/media_depth"`)
 	require.NotContains(t, b.String(), `"pass"`)
 }

@@ -66,17 +66,11 @@ func (g *grid) unknownFigures() {
 
 // figures gives figures whose only items are the points.
 func (g *grid) figures(points map[string]map[string]any) *figures.Figures {
-	f := &figures.Figures{}
-	for _, l := range figures.Catalogue {
-		group := figures.Items{List: l}
-		if l == g.rule.Subjects {
-			for _, k := range slices.Sorted(maps.Keys(points)) {
-				group.Items = append(group.Items, pointItem(l, points[k]))
-			}
-		}
-		f.Lists = append(f.Lists, group)
+	items := make([]*figures.Item, 0, len(points))
+	for _, k := range slices.Sorted(maps.Keys(points)) {
+		items = append(items, pointItem(g.rule.Subjects, points[k]))
 	}
-	return f
+	return figuresWith(g.rule.Subjects, items)
 }
 
 // renamedFields gives each field another name in the rule input.

@@ -186,11 +186,7 @@ func pointsInput(points []map[string]any, l *figures.List) ast.Value {
 
 // inputWith is an input whose lists are all empty but one.
 func inputWith(name string, listed *ast.Array) ast.Value {
-	f := &figures.Figures{}
-	for _, l := range figures.Catalogue {
-		f.Lists = append(f.Lists, figures.Items{List: l})
-	}
-	input, _ := Input(f)
+	input, _ := Input(figuresWith(nil, nil))
 	at, path := input.(ast.Object), strings.Split(name, ".")
 	for _, group := range path[:len(path)-1] {
 		inner := at.Get(ast.StringTerm(group))
@@ -202,6 +198,19 @@ func inputWith(name string, listed *ast.Array) ast.Value {
 	}
 	at.Insert(ast.StringTerm(path[len(path)-1]), ast.NewTerm(listed))
 	return input
+}
+
+// figuresWith gives figures of which one list has items.
+func figuresWith(of *figures.List, items []*figures.Item) *figures.Figures {
+	f := &figures.Figures{}
+	for _, l := range figures.Catalogue {
+		group := figures.Items{List: l}
+		if l == of {
+			group.Items = items
+		}
+		f.Lists = append(f.Lists, group)
+	}
+	return f
 }
 
 func pointItem(l *figures.List, point map[string]any) *figures.Item {
